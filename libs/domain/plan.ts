@@ -1,0 +1,88 @@
+import type { Cents } from '#units/cents.js';
+import type { CentiHours } from '#units/centihours.js';
+import type { CentiYards } from '#units/centiyards.js';
+import type { FiscalYear } from '#units/fiscal-year.js';
+import type { TaskClass } from './labor.js';
+import type { CostLine } from './money.js';
+
+/** One site, what it becomes, and the fiscal year in which it is prepared. */
+export interface Placement {
+  readonly site: string;
+  readonly buildType: string;
+  readonly year: FiscalYear;
+}
+
+/** Positions of one type that start in one fiscal year, in the type's start season. */
+export interface Hire {
+  readonly position: string;
+  readonly year: FiscalYear;
+  /** Whole, 1 or more. */
+  readonly count: number;
+}
+
+/** Work days of one kind held in the season of one fiscal year. */
+export interface WorkDaysHeld {
+  readonly workDay: string;
+  readonly year: FiscalYear;
+  /** Whole, 1 or more. */
+  readonly count: number;
+}
+
+/** Whole cubic yards of compost bought in one season instance. */
+export interface CompostPurchase {
+  /** Running season index. */
+  readonly season: number;
+  readonly cubicYards: number;
+}
+
+/** The whole-number decisions. All that follows in a plan is worked out from these. */
+export interface Decisions {
+  readonly placements: readonly Placement[];
+  readonly hires: readonly Hire[];
+  readonly workDays: readonly WorkDaysHeld[];
+  readonly purchases: readonly CompostPurchase[];
+}
+
+/** Hours that one source gives one class of work in one season instance. */
+export interface LaborEntry {
+  readonly season: number;
+  /** Pool, work day or position id. */
+  readonly source: string;
+  readonly taskClass: TaskClass;
+  readonly hours: CentiHours;
+}
+
+/** Hours of care wanted in one season instance with no one to do them. */
+export interface UnservedEntry {
+  readonly season: number;
+  readonly taskClass: TaskClass;
+  readonly hours: CentiHours;
+}
+
+/** Dollars of one inflow spent in one year on one line. */
+export interface SpendEntry {
+  readonly fund: string;
+  /** Place of the inflow in the fund's list. */
+  readonly inflow: number;
+  readonly year: FiscalYear;
+  readonly line: CostLine;
+  /** The site paid for, on `build` and `care`; left out elsewhere. */
+  readonly site?: string;
+  readonly amount: Cents;
+}
+
+/** Compost at the end of one season instance, after what was given away. */
+export interface CompostEntry {
+  readonly season: number;
+  readonly givenAway: CentiYards;
+  readonly stock: CentiYards;
+}
+
+/** A finished schedule with every hour, dollar and cubic yard allotted. */
+export interface Plan {
+  readonly decisions: Decisions;
+  readonly labor: readonly LaborEntry[];
+  readonly unserved: readonly UnservedEntry[];
+  readonly spending: readonly SpendEntry[];
+  readonly compost: readonly CompostEntry[];
+}
