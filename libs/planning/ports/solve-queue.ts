@@ -1,0 +1,74 @@
+import type { JsonDocument } from '../json-document.js';
+import type { PlanningProblem } from '../problem.js';
+import type { SolveEnding } from '../solve-ending.js';
+import type { SolveLimits } from '../solve-limits.js';
+import type { SolveProgress, SolveRequest } from '../solve-request.js';
+import type { NewPlan } from './plan-store.js';
+
+export interface NewSolveRequest {
+  readonly campusId: string;
+  readonly campusVersion: number;
+  readonly seed: number;
+  readonly limits: SolveLimits;
+}
+
+/** The right to work on one request, held by one worker until it lapses. */
+export interface SolveLease {
+  readonly requestId: string;
+  /** Different for every taking, so a worker that lost a lease cannot act on the next one. */
+  readonly holder: string;
+}
+
+/** What `renew` answers. `cancel-wanted` still holds the lease; `lost` must store nothing. */
+export type LeaseState = 'held' | 'cancel-wanted' | 'lost';
+
+/** How a worker closes a request. */
+export type SolveClosing =
+  | { readonly kind: 'solved'; readonly ending: SolveEnding; readonly plan: NewPlan }
+  | {
+      readonly kind: 'without-plan';
+      readonly ending: SolveEnding;
+      readonly conflict: JsonDocument | null;
+    }
+  | { readonly kind: 'failed'; readonly problem: PlanningProblem };
+
+export type CancelOutcome = 'cancelled' | 'cancel-wanted' | 'already-final' | 'unknown-request';
+
+/** A request that a sweep found without a living worker, and what became of it. */
+export interface RecoveredSolve {
+  readonly requestId: string;
+  readonly became: 'queued' | 'failed' | 'cancelled';
+}
+
+/**
+ * Moves solve requests between their states. Each method is one short transaction in which the
+ * request, its queue job and its plan change together or not at all, so a process may die anywhere.
+ */
+export interface SolveQueue {
+  /** A request in state `queued`, and the job that makes a worker pick it up. */
+  enqueue(request: NewSolveRequest): Promise<SolveRequest>;
+
+  /** Takes the oldest waiting request, counting an attempt. Null: nothing waits. */
+  take(): Promise<{ readonly lease: SolveLease; readonly request: SolveRequest } | null>;
+
+  /** Renews the lease and, where given, records progress. */
+  renew(lease: SolveLease, progress: SolveProgress | null): Promise<LeaseState>;
+
+  /**
+   * Closes the request and stores its plan, if the lease is still held. False: lost, nothing stored.
+   * A request whose ending is a cancelled one becomes `cancelled`, every other solved one `done`.
+   */
+  finish(lease: SolveLease, closing: SolveClosing): Promise<boolean>;
+
+  /** Puts the request back in the queue without counting the attempt (orderly stop of a worker). */
+  giveBack(lease: SolveLease): Promise<boolean>;
+
+  /** Cancels a waiting request at once; asks the worker of a running one to stop. */
+  cancel(requestId: string): Promise<CancelOutcome>;
+
+  /** Frees or closes each request whose lease lapsed, and queues again any that lost its job. */
+  recover(lapsesAfterMilliseconds: number): Promise<readonly RecoveredSolve[]>;
+
+  /** Resolves when the store answers. */
+  ping(): Promise<void>;
+}

@@ -1,0 +1,49 @@
+import type { JsonDocument } from './json-document.js';
+import type { PlanningProblem } from './problem.js';
+import type { SolveEnding } from './solve-ending.js';
+import type { SolveLimits } from './solve-limits.js';
+
+/**
+ * `queued` waits for a worker, `solving` has one that holds the lease. The other three are final:
+ * `done` ran to one of its endings, `failed` carries a problem, `cancelled` was called off (and still
+ * may carry the best plan found until then).
+ */
+export type SolveState = 'queued' | 'solving' | 'done' | 'failed' | 'cancelled';
+
+/** A running solve as seen from outside. Null: not known yet. */
+export interface SolveProgress {
+  readonly elapsedSeconds: number;
+  /** Value of the tier being improved, in that tier's unit, for the best plan so far. */
+  readonly bestObjective: number | null;
+  readonly bound: number | null;
+  /** Share: 0.03 is three percent. */
+  readonly gap: number | null;
+  readonly tier: string | null;
+  readonly message: string;
+}
+
+export interface SolveRequest {
+  readonly id: string;
+  readonly campusId: string;
+  readonly campusVersion: number;
+  readonly seed: number;
+  readonly limits: SolveLimits;
+  readonly state: SolveState;
+  readonly progress: SolveProgress | null;
+  /** Times a worker took the request, without those that gave it back on an orderly stop. */
+  readonly attempts: number;
+  readonly cancelWanted: boolean;
+  readonly planId: string | null;
+  readonly ending: SolveEnding | null;
+  /** Commitments in conflict when the ending is `no-plan`; else null. */
+  readonly conflict: JsonDocument | null;
+  readonly problem: PlanningProblem | null;
+  readonly requestedAt: Date;
+  readonly startedAt: Date | null;
+  readonly finishedAt: Date | null;
+}
+
+/** True when nothing will change any more. */
+export function isFinal(state: SolveState): boolean {
+  return state === 'done' || state === 'failed' || state === 'cancelled';
+}

@@ -1,0 +1,13 @@
+/** Waits, or less long if the signal is aborted meanwhile. Never rejects. */
+export function pause(milliseconds: number, signal: AbortSignal): Promise<void> {
+  return new Promise((resolve) => {
+    if (signal.aborted) return resolve();
+    const end = (): void => {
+      clearTimeout(timer);
+      signal.removeEventListener('abort', end);
+      resolve();
+    };
+    const timer = setTimeout(end, milliseconds);
+    signal.addEventListener('abort', end, { once: true });
+  });
+}
