@@ -31,7 +31,7 @@ export const DEFAULTS = {
   ),
   'takeoff.waste': row(['share', [0, 0.05, 0.15]], [0, 0.5], PRACTICE),
   'takeoff.settled-share': row(['share of loose depth', [0.55, 0.65, 0.75]], [0.2, 1], PRACTICE),
-  'takeoff.root-protection-compost-inches': row(['in', [0, 0, 1]], [0, 1], JUDGED),
+  'takeoff.root-protection-compost-inches': row(['in', [0, 1, 1]], [0, 1], JUDGED),
   'takeoff.root-protection-chip-inches': row(
     ['in', [2, 3, 4]],
     [0, 4],

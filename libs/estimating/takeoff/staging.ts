@@ -1,0 +1,35 @@
+export interface Pile {
+  readonly cubicYards: number;
+  readonly heightFt: number;
+}
+
+/**
+ * Ground under a loose pile taken as a cone: A = 3 V / h.
+ * Source: volume of a cone, V = A h / 3, with 27 cu ft to the cubic yard.
+ */
+export function pileFootprintSqFt({ cubicYards, heightFt }: Pile): number {
+  return (3 * 27 * cubicYards) / heightFt;
+}
+
+export interface Spreading {
+  readonly cubicYards: number;
+  /** Cubic yards delivered in a day. */
+  readonly deliveredPerDay: number;
+  /** Cubic yards spread in a day. Above 0. */
+  readonly spreadPerDay: number;
+}
+
+/** Days a material stays on site: the longer of delivering and spreading all of it. */
+export function daysOnSite({ cubicYards, deliveredPerDay, spreadPerDay }: Spreading): number {
+  return Math.ceil(cubicYards / Math.min(deliveredPerDay, spreadPerDay));
+}
+
+/** Most that lies in the pile at once, while deliveries outrun spreading. */
+export function largestPileCuYd({ cubicYards, deliveredPerDay, spreadPerDay }: Spreading): number {
+  if (spreadPerDay >= deliveredPerDay) return Math.min(cubicYards, deliveredPerDay);
+  const deliveryDays = cubicYards / deliveredPerDay;
+  return Math.max(
+    Math.min(cubicYards, deliveredPerDay),
+    cubicYards - spreadPerDay * (deliveryDays - 1),
+  );
+}
