@@ -1,0 +1,26 @@
+import 'reflect-metadata';
+import { DataSource } from 'typeorm';
+import { CampusEntity } from './entities/campus.entity.js';
+import { CampusVersionEntity } from './entities/campus-version.entity.js';
+import { PlanEntity } from './entities/plan.entity.js';
+import { SolveRequestEntity } from './entities/solve-request.entity.js';
+import { FirstTables1700000000000 } from './migrations/1700000000000-first-tables.js';
+
+/** Few on purpose: the embedded store works on one statement at a time anyway. */
+const connectionsPerProcess = 4;
+
+/** Describes the database at `url`; the caller initializes it. Tables come from migrations only. */
+export function dataSourceFor(url: string): DataSource {
+  return new DataSource({
+    type: 'postgres',
+    // Handed to the driver as it is, since it reads every form of address, sockets included.
+    extra: { connectionString: url, max: connectionsPerProcess, connectionTimeoutMillis: 10_000 },
+    entities: [CampusEntity, CampusVersionEntity, PlanEntity, SolveRequestEntity],
+    migrations: [FirstTables1700000000000],
+    synchronize: false,
+    installExtensions: false,
+    migrationsTransactionMode: 'all',
+    // A connection that ends while idle is replaced by the pool; the next statement tells.
+    poolErrorHandler: () => undefined,
+  });
+}

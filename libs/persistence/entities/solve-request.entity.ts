@@ -1,0 +1,71 @@
+import { Column, Entity, PrimaryColumn } from 'typeorm';
+import type { SolveProgress } from '#planning/solve-request.js';
+
+/** A request for a solve, its progress and its lease. */
+@Entity('solve_request')
+export class SolveRequestEntity {
+  @PrimaryColumn({ type: 'uuid' })
+  id!: string;
+
+  @Column({ name: 'campus_id', type: 'uuid' })
+  campusId!: string;
+
+  @Column({ name: 'campus_version', type: 'integer' })
+  campusVersion!: number;
+
+  @Column({ type: 'integer' })
+  seed!: number;
+
+  @Column({ name: 'limit_seconds', type: 'double precision' })
+  limitSeconds!: number;
+
+  @Column({ name: 'limit_work', type: 'double precision', nullable: true })
+  limitWork!: number | null;
+
+  @Column({ name: 'limit_gap', type: 'double precision', nullable: true })
+  limitGap!: number | null;
+
+  @Column({ type: 'text' })
+  state!: string;
+
+  /** The queue's job that stands for this request. */
+  @Column({ name: 'job_id', type: 'uuid' })
+  jobId!: string;
+
+  @Column({ type: 'integer' })
+  attempts!: number;
+
+  @Column({ name: 'cancel_wanted', type: 'boolean' })
+  cancelWanted!: boolean;
+
+  /** Set while `solving`, null in every other state (a constraint says so). */
+  @Column({ name: 'lease_holder', type: 'uuid', nullable: true })
+  leaseHolder!: string | null;
+
+  @Column({ name: 'lease_renewed_at', type: 'timestamptz', nullable: true })
+  leaseRenewedAt!: Date | null;
+
+  @Column({ type: 'jsonb', nullable: true })
+  progress!: SolveProgress | null;
+
+  @Column({ name: 'plan_id', type: 'uuid', nullable: true })
+  planId!: string | null;
+
+  @Column({ type: 'text', nullable: true })
+  ending!: string | null;
+
+  @Column({ type: 'text', nullable: true })
+  conflict!: string | null;
+
+  @Column({ type: 'text', nullable: true })
+  problem!: string | null;
+
+  @Column({ name: 'requested_at', type: 'timestamptz' })
+  requestedAt!: Date;
+
+  @Column({ name: 'started_at', type: 'timestamptz', nullable: true })
+  startedAt!: Date | null;
+
+  @Column({ name: 'finished_at', type: 'timestamptz', nullable: true })
+  finishedAt!: Date | null;
+}

@@ -1,0 +1,46 @@
+import type { PlanningProblem } from '#planning/problem.js';
+import type { NewSolveRequest } from '#planning/ports/solve-queue.js';
+import type { SolveRequest, SolveState } from '#planning/solve-request.js';
+import type { SolveRequestEntity } from '../entities/solve-request.entity.js';
+import { fromText } from './json-text.js';
+import { limitsColumns, limitsOf } from './limits-columns.js';
+import { solveEndingOf } from './solve-ending-column.js';
+
+export function solveRequestOf(row: SolveRequestEntity): SolveRequest {
+  const { id, campusId, campusVersion, seed, attempts, cancelWanted, planId } = row;
+  const { requestedAt, startedAt, finishedAt } = row;
+  return {
+    ...{ id, campusId, campusVersion, seed, attempts, cancelWanted, planId },
+    ...{ requestedAt, startedAt, finishedAt },
+    limits: limitsOf(row),
+    // A constraint holds the states to these.
+    state: row.state as SolveState,
+    progress: row.progress,
+    ending: row.ending === null ? null : solveEndingOf(row.ending),
+    conflict: row.conflict === null ? null : fromText(row.conflict),
+    problem: row.problem === null ? null : (JSON.parse(row.problem) as PlanningProblem),
+  };
+}
+
+export function newSolveRequestRow(
+  { limits, ...solvedFrom }: NewSolveRequest,
+  keys: { id: string; jobId: string; requestedAt: Date },
+): SolveRequestEntity {
+  return {
+    ...solvedFrom,
+    ...keys,
+    ...limitsColumns(limits),
+    state: 'queued',
+    attempts: 0,
+    cancelWanted: false,
+    leaseHolder: null,
+    leaseRenewedAt: null,
+    progress: null,
+    planId: null,
+    ending: null,
+    conflict: null,
+    problem: null,
+    startedAt: null,
+    finishedAt: null,
+  };
+}
