@@ -12,7 +12,8 @@ const neverSent = new Set(['ECONNREFUSED', 'ENOENT', 'EAGAIN', '57P03', '53300']
 /** The connection broke, so a statement on its way may or may not have been carried out. */
 const broken = new Set(['ECONNRESET', 'EPIPE', '57P01', '57P02', '08006', '08003', '08000']);
 
-const brokenMessages = /Connection terminated|connection timeout|Client has encountered|not queryable/i;
+const brokenMessages =
+  /Connection terminated|connection timeout|Client has encountered|not queryable/i;
 
 /** How far a statement got that failed for want of a connection; null: it failed for another reason. */
 export function lostConnection(error: unknown): 'before-sending' | 'while-sent' | null {

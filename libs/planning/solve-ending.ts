@@ -1,3 +1,5 @@
+import type { Ending } from '#domain/tier.js';
+
 /** Every way in which a solve can end that ran to its end. "Out of time" is never "fine". */
 export const solveEndings = [
   'proven',
@@ -8,6 +10,4 @@ export const solveEndings = [
   'work-limit-without-plan',
   'cancelled-without-plan',
   'no-plan',
-] as const;
-
-export type SolveEnding = (typeof solveEndings)[number];
+] as const satisfies readonly Ending[];

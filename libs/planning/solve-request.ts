@@ -1,6 +1,5 @@
-import type { JsonDocument } from './json-document.js';
-import type { PlanningProblem } from './problem.js';
-import type { SolveEnding } from './solve-ending.js';
+import type { Problem } from '#domain/problem.js';
+import type { ConflictMember, Ending } from '#domain/tier.js';
 import type { SolveLimits } from './solve-limits.js';
 
 /**
@@ -34,10 +33,10 @@ export interface SolveRequest {
   readonly attempts: number;
   readonly cancelWanted: boolean;
   readonly planId: string | null;
-  readonly ending: SolveEnding | null;
-  /** Commitments in conflict when the ending is `no-plan`; else null. */
-  readonly conflict: JsonDocument | null;
-  readonly problem: PlanningProblem | null;
+  readonly ending: Ending | null;
+  /** What cannot all hold when the ending is `no-plan`; else empty. */
+  readonly conflict: readonly ConflictMember[];
+  readonly problem: Problem | null;
   readonly requestedAt: Date;
   readonly startedAt: Date | null;
   readonly finishedAt: Date | null;

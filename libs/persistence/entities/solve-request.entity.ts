@@ -1,4 +1,5 @@
 import { Column, Entity, PrimaryColumn } from 'typeorm';
+import type { ConflictMember } from '#domain/tier.js';
 import type { SolveProgress } from '#planning/solve-request.js';
 
 /** A request for a solve, its progress and its lease. */
@@ -45,7 +46,8 @@ export class SolveRequestEntity {
   @Column({ name: 'lease_renewed_at', type: 'timestamptz', nullable: true })
   leaseRenewedAt!: Date | null;
 
-  @Column({ type: 'jsonb', nullable: true })
+  /** json, not jsonb, here and below: jsonb refuses an escaped NUL. */
+  @Column({ type: 'json', nullable: true })
   progress!: SolveProgress | null;
 
   @Column({ name: 'plan_id', type: 'uuid', nullable: true })
@@ -54,9 +56,10 @@ export class SolveRequestEntity {
   @Column({ type: 'text', nullable: true })
   ending!: string | null;
 
-  @Column({ type: 'text', nullable: true })
-  conflict!: string | null;
+  @Column({ type: 'json' })
+  conflict!: ConflictMember[];
 
+  /** A problem as JSON text. */
   @Column({ type: 'text', nullable: true })
   problem!: string | null;
 

@@ -9,7 +9,7 @@ import type { JobBoard } from './job-board.js';
 export const cancelledUnsolved = {
   kind: 'without-plan',
   ending: 'cancelled-without-plan',
-  conflict: null,
+  conflict: [],
 } as const;
 
 /** Cancels a waiting request at once; leaves a note for the worker of a running one. */

@@ -1,8 +1,7 @@
 import type { SolveClosing } from '#planning/ports/solve-queue.js';
-import type { SolveEnding } from '#planning/solve-ending.js';
+import type { Ending } from '#domain/tier.js';
 import type { SolveState } from '#planning/solve-request.js';
 import type { SolveRequestEntity } from '../entities/solve-request.entity.js';
-import { toText } from '../stores/json-text.js';
 
 export const leaseless = { leaseHolder: null, leaseRenewedAt: null } as const;
 
@@ -20,7 +19,7 @@ type ClosingColumns = Pick<
 
 /** The columns that close a request. */
 export function closingColumns(closing: SolveClosing, finishedAt: Date): ClosingColumns {
-  const open = { ...leaseless, finishedAt, ending: null, planId: null, conflict: null };
+  const open = { ...leaseless, finishedAt, ending: null, planId: null, conflict: [] };
   switch (closing.kind) {
     case 'failed':
       return { ...open, state: 'failed', problem: JSON.stringify(closing.problem) };
@@ -29,13 +28,12 @@ export function closingColumns(closing: SolveClosing, finishedAt: Date): Closing
       return { ...open, state: stateAfter(ending), ending, planId: plan.id, problem: null };
     }
     case 'without-plan': {
-      const conflict = closing.conflict && toText(closing.conflict);
-      const { ending } = closing;
-      return { ...open, state: stateAfter(ending), ending, conflict, problem: null };
+      const { conflict, ending } = closing;
+      return { ...open, state: stateAfter(ending), ending, conflict: [...conflict], problem: null };
     }
   }
 }
 
-function stateAfter(ending: SolveEnding): SolveState {
+function stateAfter(ending: Ending): SolveState {
   return ending === 'cancelled' || ending === 'cancelled-without-plan' ? 'cancelled' : 'done';
 }

@@ -1,8 +1,7 @@
-import type { PlanningProblem } from '#planning/problem.js';
+import type { Problem } from '#domain/problem.js';
 import type { NewSolveRequest } from '#planning/ports/solve-queue.js';
 import type { SolveRequest, SolveState } from '#planning/solve-request.js';
 import type { SolveRequestEntity } from '../entities/solve-request.entity.js';
-import { fromText } from './json-text.js';
 import { limitsColumns, limitsOf } from './limits-columns.js';
 import { solveEndingOf } from './solve-ending-column.js';
 
@@ -17,8 +16,8 @@ export function solveRequestOf(row: SolveRequestEntity): SolveRequest {
     state: row.state as SolveState,
     progress: row.progress,
     ending: row.ending === null ? null : solveEndingOf(row.ending),
-    conflict: row.conflict === null ? null : fromText(row.conflict),
-    problem: row.problem === null ? null : (JSON.parse(row.problem) as PlanningProblem),
+    conflict: row.conflict,
+    problem: row.problem === null ? null : (JSON.parse(row.problem) as Problem),
   };
 }
 
@@ -38,7 +37,7 @@ export function newSolveRequestRow(
     progress: null,
     planId: null,
     ending: null,
-    conflict: null,
+    conflict: [],
     problem: null,
     startedAt: null,
     finishedAt: null,

@@ -1,5 +1,5 @@
 import type { JsonDocument } from '../json-document.js';
-import type { PlanningProblem } from '../problem.js';
+import type { Problem } from '#domain/problem.js';
 
 /** Judges a campus document. The adapter parses it in full and reports every problem at once. */
 export interface CampusReader {
@@ -13,6 +13,6 @@ export type CampusReading =
       readonly name: string;
       /** The document to keep, as it was given. */
       readonly document: JsonDocument;
-      readonly warnings: readonly PlanningProblem[];
+      readonly warnings: readonly Problem[];
     }
-  | { readonly ok: false; readonly problems: readonly PlanningProblem[] };
+  | { readonly ok: false; readonly problems: readonly Problem[] };

@@ -1,5 +1,5 @@
 import type { JsonDocument } from '../json-document.js';
-import type { SolveEnding } from '../solve-ending.js';
+import type { Ending } from '#domain/tier.js';
 import type { SolveLimits } from '../solve-limits.js';
 
 /** What a plan was solved from, and how the solve ended. */
@@ -10,7 +10,7 @@ export interface PlanSummary {
   readonly seed: number;
   readonly solverVersion: string;
   readonly limits: SolveLimits;
-  readonly ending: SolveEnding;
+  readonly ending: Ending;
   readonly solvedAt: Date;
 }
 

@@ -1,6 +1,5 @@
-import type { JsonDocument } from '../json-document.js';
-import type { PlanningProblem } from '../problem.js';
-import type { SolveEnding } from '../solve-ending.js';
+import type { Problem } from '#domain/problem.js';
+import type { ConflictMember, Ending } from '#domain/tier.js';
 import type { SolveLimits } from '../solve-limits.js';
 import type { SolveProgress, SolveRequest } from '../solve-request.js';
 import type { NewPlan } from './plan-store.js';
@@ -24,13 +23,13 @@ export type LeaseState = 'held' | 'cancel-wanted' | 'lost';
 
 /** How a worker closes a request. */
 export type SolveClosing =
-  | { readonly kind: 'solved'; readonly ending: SolveEnding; readonly plan: NewPlan }
+  | { readonly kind: 'solved'; readonly ending: Ending; readonly plan: NewPlan }
   | {
       readonly kind: 'without-plan';
-      readonly ending: SolveEnding;
-      readonly conflict: JsonDocument | null;
+      readonly ending: Ending;
+      readonly conflict: readonly ConflictMember[];
     }
-  | { readonly kind: 'failed'; readonly problem: PlanningProblem };
+  | { readonly kind: 'failed'; readonly problem: Problem };
 
 export type CancelOutcome = 'cancelled' | 'cancel-wanted' | 'already-final' | 'unknown-request';
 

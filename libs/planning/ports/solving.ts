@@ -1,5 +1,5 @@
 import type { JsonDocument } from '../json-document.js';
-import type { SolveEnding } from '../solve-ending.js';
+import type { ConflictMember, Ending } from '#domain/tier.js';
 import type { SolveLimits } from '../solve-limits.js';
 import type { SolveProgress } from '../solve-request.js';
 
@@ -18,12 +18,12 @@ export interface SolveHooks {
 }
 
 export interface SolveResult {
-  readonly ending: SolveEnding;
+  readonly ending: Ending;
   /** The best plan, a plan document; null for every ending without one. */
   readonly plan: JsonDocument | null;
   readonly solverVersion: string;
-  /** Commitments in conflict when the ending is `no-plan`; else null. */
-  readonly conflict: JsonDocument | null;
+  /** What cannot all hold when the ending is `no-plan`; else empty. */
+  readonly conflict: readonly ConflictMember[];
 }
 
 /** Solves a campus document, away from the caller's thread. Throws only on a defect. */

@@ -17,8 +17,7 @@ export interface SolveWish {
 }
 
 export type RequestOutcome =
-  | { readonly kind: 'queued'; readonly request: SolveRequest }
-  | { readonly kind: 'unknown-campus' };
+  { readonly kind: 'queued'; readonly request: SolveRequest } | { readonly kind: 'unknown-campus' };
 
 /** Queues a solve of one saved version of a campus. */
 export async function requestSolve(ports: Ports, wish: SolveWish): Promise<RequestOutcome> {

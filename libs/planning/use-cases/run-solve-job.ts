@@ -1,3 +1,5 @@
+import type { Breach } from '#domain/breach.js';
+import { anError, type Problem } from '#domain/problem.js';
 import type { CampusStore } from '../ports/campus-store.js';
 import type { PlanChecker } from '../ports/plan-checker.js';
 import type { PlanOverview } from '../ports/plan-overview.js';
@@ -5,7 +7,6 @@ import type { NewPlan } from '../ports/plan-store.js';
 import type { SolveClosing, SolveLease, SolveQueue } from '../ports/solve-queue.js';
 import type { Solving, SolveResult } from '../ports/solving.js';
 import type { JsonDocument } from '../json-document.js';
-import { plainProblem, type PlanningProblem } from '../problem.js';
 import type { SolveRequest } from '../solve-request.js';
 import type { LeaseKeeper } from './keep-lease.js';
 
@@ -106,23 +107,18 @@ function newPlan(
   };
 }
 
-function notVerified(breaches: readonly PlanningProblem[]): PlanningProblem {
-  const first = breaches[0]?.problem ?? 'no breach was named';
-  return {
-    ...plainProblem(
-      'plan-not-verified',
-      `The solver's plan failed the checks (${breaches.length}), first: ${first}`,
-      'This is a defect of the program, not of the campus file: please report it with the file.',
-    ),
-    value: breaches,
-  };
+function notVerified(breaches: readonly Breach[]): Problem {
+  const first = breaches[0]?.message ?? 'no breach was named';
+  return anError({ code: 'plan-not-verified', record: 'plan', field: '', value: breaches }, [
+    `The solver's plan failed the checks (${breaches.length}), first: ${first}`,
+    'This is a defect of the program, not of the campus file: please report it with the file.',
+  ]);
 }
 
-function defect(error: unknown): PlanningProblem {
+function defect(error: unknown): Problem {
   const message = error instanceof Error ? error.message : String(error);
-  return plainProblem(
-    'solver-defect',
+  return anError({ code: 'solver-defect', record: 'solve', field: '' }, [
     `The solver stopped with an error: ${message}`,
     'Please report it with the campus file, the seed and the limits.',
-  );
+  ]);
 }

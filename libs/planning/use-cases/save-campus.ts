@@ -1,6 +1,6 @@
 import type { CampusReader } from '../ports/campus-reader.js';
 import type { CampusStore, CampusSummary } from '../ports/campus-store.js';
-import type { PlanningProblem } from '../problem.js';
+import type { Problem } from '#domain/problem.js';
 
 interface Ports {
   readonly reader: CampusReader;
@@ -11,10 +11,10 @@ export type SaveOutcome =
   | {
       readonly kind: 'saved';
       readonly campus: CampusSummary;
-      readonly warnings: readonly PlanningProblem[];
+      readonly warnings: readonly Problem[];
     }
   /** Every problem of the document at once; nothing was saved. */
-  | { readonly kind: 'refused'; readonly problems: readonly PlanningProblem[] }
+  | { readonly kind: 'refused'; readonly problems: readonly Problem[] }
   | { readonly kind: 'unknown-campus' }
   | { readonly kind: 'version-conflict'; readonly current: number };
 
