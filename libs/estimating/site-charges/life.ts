@@ -1,0 +1,73 @@
+import {
+  ageAt,
+  plantIndex,
+  plannedSeasons,
+  prepareIndex,
+  seasonIndex,
+  seasonInstance,
+  seasonMonths,
+  seasonOrder,
+  yearIndexOf,
+  type Calendar,
+} from '#domain/calendar.js';
+import type { Campus } from '#domain/campus.js';
+import type { ExistingSite } from '#domain/site.js';
+import type { FiscalYear } from '#units/fiscal-year.js';
+
+/** When a site is planted, and when works take it away, as running season indexes. */
+export interface Life {
+  /** Season in which it is prepared; left out for sites planted before the plan. */
+  readonly prepared?: number;
+  readonly planted: number;
+  /** First season in which it is gone; Infinity where nothing takes it. */
+  readonly ends: number;
+}
+
+/** Life of a site prepared in a fiscal year. */
+export function lifeOf(campus: Campus, site: string, year: FiscalYear): Life {
+  const yearIndex = yearIndexOf(campus.calendar, year);
+  const planted = plantIndex(campus.calendar, yearIndex);
+  return {
+    prepared: prepareIndex(campus.calendar, yearIndex),
+    planted,
+    ends: worksStart({ campus, site, planted }),
+  };
+}
+
+/** Life of a site that was planted before the plan begins. */
+export function existingLife(campus: Campus, site: ExistingSite): Life {
+  const planted = existingPlantIndex(campus.calendar, site.plantedYear);
+  return { planted, ends: worksStart({ campus, site: site.id, planted }) };
+}
+
+/** Running index of the planting season that starts in a calendar year; negative before the plan. */
+export function existingPlantIndex(calendar: Calendar, plantedYear: number): number {
+  const order = seasonOrder(calendar, calendar.plantSeason);
+  const inFirstYear = seasonInstance(calendar, seasonIndex(calendar, 0, order));
+  const firstMonth = seasonMonths(calendar, inFirstYear)[0];
+  if (!firstMonth) throw new RangeError(`season ${calendar.plantSeason} has no months`);
+  return inFirstYear.index + (plantedYear - firstMonth.calendarYear) * calendar.seasons.length;
+}
+
+/** First season of the first sure works on a site after it is planted. */
+function worksStart(of: { campus: Campus; site: string; planted: number }): number {
+  const { calendar, construction, hardAtCertaintyPercent } = of.campus;
+  return construction
+    .filter((c) => c.certaintyPercent >= hardAtCertaintyPercent && c.sites.includes(of.site))
+    .map((c) => seasonIndex(calendar, yearIndexOf(calendar, c.from), 0))
+    .filter((start) => start > of.planted)
+    .reduce((first, start) => Math.min(first, start), Infinity);
+}
+
+/** Age of a site in a season: 1 or more while it is there, 0 before it is planted and after it is gone. */
+export function ageInSeason(calendar: Calendar, life: Life, index: number): number {
+  if (index < life.planted || index >= life.ends) return 0;
+  return ageAt(calendar, life.planted, index);
+}
+
+/** Seasons of horizon and tail in which a site is cared for. */
+export function caredSeasons(calendar: Calendar, life: Life): { index: number; age: number; order: number }[] {
+  return plannedSeasons(calendar)
+    .map(({ index, order }) => ({ index, order, age: ageInSeason(calendar, life, index) }))
+    .filter(({ age }) => age > 0);
+}

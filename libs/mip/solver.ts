@@ -1,0 +1,59 @@
+import type { Model } from './model.js';
+
+/** Why a solve stopped before it was proven. */
+export type StopReason = 'time' | 'work' | 'interrupted';
+
+/** Every way a solve can end. A caller handles each one by name. */
+export type SolveOutcome =
+  | {
+      readonly kind: 'optimal';
+      readonly values: Float64Array;
+      readonly objective: number;
+      readonly bound: number;
+    }
+  | {
+      readonly kind: 'stopped';
+      readonly reason: StopReason;
+      readonly values: Float64Array;
+      readonly objective: number;
+      readonly bound: number;
+    }
+  | { readonly kind: 'stopped-without-point'; readonly reason: StopReason; readonly bound: number }
+  | { readonly kind: 'infeasible' };
+
+export interface SolveLimits {
+  /** Wall-clock seconds. Left out: none. */
+  readonly seconds?: number;
+  /** Branch-and-bound nodes; with a seed and no time limit the same limit gives the same answer. */
+  readonly nodes?: number;
+  /** Simplex iterations of a relaxation; left out: none. */
+  readonly iterations?: number;
+  /** Relative gap at which to stop, as a share. Left out: 0. */
+  readonly relativeGap?: number;
+  /** Absolute gap at which to stop, in objective units. Left out: 0. */
+  readonly absoluteGap?: number;
+}
+
+export interface SolveOptions {
+  readonly limits: SolveLimits;
+  readonly seed: number;
+  /** A feasible point to start from. One that is not feasible is an error of the caller. */
+  readonly start?: ArrayLike<number>;
+  /** Ignore integrality. */
+  readonly relaxed?: true;
+  readonly hooks?: SolveHooks;
+}
+
+/** Called while a solve runs, in its thread. */
+export interface SolveHooks {
+  readonly onPoint?: (values: Float64Array, objective: number) => void;
+  readonly onBound?: (bound: number) => void;
+  readonly shouldStop?: () => boolean;
+}
+
+/** Solves models. The call blocks its thread, so it belongs in a worker. */
+export interface Solver {
+  readonly name: string;
+  readonly version: string;
+  solve(model: Model, options: SolveOptions): SolveOutcome;
+}

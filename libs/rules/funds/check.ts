@@ -1,0 +1,130 @@
+import type { Breach } from '#domain/breach.js';
+import { plannedYears, yearAt, yearIndexOf } from '#domain/calendar.js';
+import type { Campus } from '#domain/campus.js';
+import type { Fund, Inflow } from '#domain/money.js';
+import type { Plan, SpendEntry } from '#domain/plan.js';
+import { moneyNeeds, type MoneyNeeds, type SiteCost } from '#estimating/plan-needs/money-needs.js';
+import { fiscalYearLabel } from '#units/fiscal-year.js';
+import type { Check } from '../check.js';
+
+/**
+ * Every cost is paid to the cent in its year; every inflow is spent only on what it may be spent on,
+ * from the year it arrives to its last year, and never beyond its amount; matching money never
+ * exceeds its ratio of the other money on the same site.
+ */
+export const checkFunds: Check = (campus, plan) => {
+  const needs = moneyNeeds(campus, plan.decisions);
+  return [
+    ...plan.spending.flatMap((entry) => entryBreaches(campus, plan, entry)),
+    ...campus.funds.flatMap((fund) => overspent(fund, plan.spending)),
+    ...buildBreaches(campus, needs, plan),
+    ...yearTotals(campus, needs, plan),
+    ...siteCareBreaches(campus, needs, plan),
+    ...campus.funds.flatMap((fund) => matchBreaches(fund, needs, plan)),
+  ];
+};
+
+function breach(record: string, message: string): Breach {
+  return { rule: 'funds', record, message };
+}
+
+const dollars = (amount: number) => `$${(amount / 100).toFixed(2)}`;
+
+function total(entries: readonly { amount: number }[]): number {
+  return entries.reduce((sum, e) => sum + e.amount, 0);
+}
+
+function entryBreaches(campus: Campus, plan: Plan, entry: SpendEntry): Breach[] {
+  const fund = campus.funds.find((f) => f.id === entry.fund);
+  const inflow = fund?.inflows[entry.inflow];
+  if (!fund || !inflow || !fund.counted) {
+    return [breach(entry.fund, `${entry.fund} has no money numbered ${entry.inflow} that the plan may spend`)];
+  }
+  const found: Breach[] = [];
+  const year = fiscalYearLabel(entry.year);
+  if (!Number.isSafeInteger(entry.amount) || entry.amount <= 0) {
+    found.push(breach(fund.id, `${fund.name} spends ${dollars(entry.amount)} in ${year}, which is not an amount above 0`));
+  }
+  if (entry.year < inflow.year || entry.year > inflow.lastYear) {
+    const window = `${fiscalYearLabel(inflow.year)} to ${fiscalYearLabel(inflow.lastYear)}`;
+    found.push(breach(fund.id, `${fund.name} spends in ${year} money that may be spent in ${window}`));
+  }
+  if (!allows(inflow, plan, entry)) {
+    const on = entry.site === undefined ? entry.line : `${entry.line} of ${entry.site}`;
+    found.push(breach(fund.id, `${fund.name} may not pay for ${on} (${dollars(entry.amount)} in ${year})`));
+  }
+  return found;
+}
+
+function allows({ restriction }: Inflow, plan: Plan, entry: SpendEntry): boolean {
+  if (!restriction.lines.includes(entry.line)) return false;
+  const free = restriction.sites === 'any' && restriction.buildTypes === 'any';
+  if (entry.site === undefined) return free && entry.line !== 'build';
+  const placed = plan.decisions.placements.find((p) => p.site === entry.site);
+  const siteOk = restriction.sites === 'any' || restriction.sites.includes(entry.site);
+  const typeOk =
+    restriction.buildTypes === 'any' ||
+    (placed !== undefined && restriction.buildTypes.includes(placed.buildType));
+  return siteOk && typeOk && (entry.line === 'build' || entry.line === 'care');
+}
+
+function overspent(fund: Fund, spending: readonly SpendEntry[]): Breach[] {
+  return fund.inflows.flatMap((inflow, index) => {
+    const spent = total(spending.filter((s) => s.fund === fund.id && s.inflow === index));
+    if (spent <= inflow.amount) return [];
+    return [breach(fund.id, `${fund.name} spends ${dollars(spent)} of the ${dollars(inflow.amount)} that arrive in ${fiscalYearLabel(inflow.year)}`)];
+  });
+}
+
+function buildBreaches(campus: Campus, needs: MoneyNeeds, plan: Plan): Breach[] {
+  const paid = plan.spending.filter((s) => s.line === 'build');
+  const due = (cost: SiteCost) =>
+    total(paid.filter((s) => s.site === cost.site && yearIndexOf(campus.calendar, s.year) === cost.yearIndex));
+  const wrong = needs.build.filter((cost) => due(cost) !== cost.amount);
+  const stray = paid.filter(
+    (s) => !needs.build.some((c) => c.site === s.site && yearAt(campus.calendar, c.yearIndex) === s.year),
+  );
+  return [
+    ...wrong.map((c) => breach(c.site, `building ${c.site} costs ${dollars(c.amount)} in ${fiscalYearLabel(yearAt(campus.calendar, c.yearIndex))}; ${dollars(due(c))} is paid`)),
+    ...stray.map((s) => breach(s.fund, `${dollars(s.amount)} is paid for building ${s.site ?? 'no site'} in ${fiscalYearLabel(s.year)}, when it is not built`)),
+  ];
+}
+
+function yearTotals(campus: Campus, needs: MoneyNeeds, plan: Plan): Breach[] {
+  return Array.from({ length: plannedYears(campus.calendar) }, (_, yearIndex) => {
+    const year = yearAt(campus.calendar, yearIndex);
+    const due = {
+      care: total(needs.care.filter((c) => c.yearIndex === yearIndex)),
+      positions: needs.positions[yearIndex] ?? 0,
+      compost: needs.compost[yearIndex] ?? 0,
+      standing: needs.standing[yearIndex] ?? 0,
+    };
+    return Object.entries(due).flatMap(([line, amount]) => {
+      const paid = total(plan.spending.filter((s) => s.line === line && s.year === year));
+      if (paid === amount) return [];
+      return [breach(line, `${line} costs ${dollars(amount)} in ${fiscalYearLabel(year)}; ${dollars(paid)} is paid`)];
+    });
+  }).flat();
+}
+
+function siteCareBreaches(campus: Campus, needs: MoneyNeeds, plan: Plan): Breach[] {
+  const named = plan.spending.filter((s) => s.line === 'care' && s.site !== undefined);
+  const keys = new Set(named.map((s) => `${s.site} ${s.year}`));
+  return [...keys].flatMap((key) => {
+    const [site, year] = key.split(' ');
+    const paid = total(named.filter((s) => s.site === site && String(s.year) === year));
+    const cost = needs.care.find((c) => c.site === site && String(yearAt(campus.calendar, c.yearIndex)) === year);
+    if (paid <= (cost?.amount ?? 0)) return [];
+    return [breach(site ?? '', `${dollars(paid)} is paid for the care of ${site} in FY${year}, which costs ${dollars(cost?.amount ?? 0)}`)];
+  });
+}
+
+function matchBreaches(fund: Fund, needs: MoneyNeeds, plan: Plan): Breach[] {
+  const ratio = fund.matchRatio;
+  if (ratio === undefined) return [];
+  return needs.build.flatMap(({ site, amount }) => {
+    const matched = total(plan.spending.filter((s) => s.fund === fund.id && s.site === site && s.line === 'build'));
+    if (matched <= ratio * (amount - matched)) return [];
+    return [breach(fund.id, `${fund.name} pays ${dollars(matched)} on ${site}, above its share of the other ${dollars(amount - matched)}`)];
+  });
+}

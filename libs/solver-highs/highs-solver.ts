@@ -1,0 +1,164 @@
+import loadHighs, {
+  type Highs,
+  type HighsCallbackMap,
+  type Model as HighsModel,
+  type ModelData,
+} from 'highs';
+import type { Model } from '#mip/model.js';
+import { largestViolation, objectiveValue } from '#mip/model.js';
+import type { SolveOptions, SolveOutcome, Solver, StopReason } from '#mip/solver.js';
+
+const FEASIBILITY = 1e-6;
+
+/** Loads the HiGHS solver. One instance serves one thread; its calls block that thread. */
+export async function loadHighsSolver(): Promise<Solver> {
+  const highs = await loadHighs();
+  return {
+    name: 'HiGHS',
+    version: highs.version.string,
+    solve: (model, options) => solveWith(highs, model, options),
+  };
+}
+
+function solveWith(highs: Highs, model: Model, options: SolveOptions): SolveOutcome {
+  if (options.start) refuseBadStart(model, options.start);
+  return highs.withModel(toHighs(highs, model, options), (native) => {
+    native.options.set(highsOptions(options));
+    if (options.start) native.setSolution({ colValue: Float64Array.from(options.start) });
+    let interrupted = false;
+    const run = () => native.run(callbacks(highs, options, () => (interrupted = true)));
+    run();
+    if (native.getModelStatus() === highs.constants.modelStatus.unboundedOrInfeasible) {
+      native.options.set({ presolve: 'off' });
+      run();
+    }
+    return readOutcome({ highs, native, model, interrupted, options });
+  });
+}
+
+/** HiGHS drops an infeasible start without a word, so it is refused here with the reason. */
+function refuseBadStart(model: Model, start: ArrayLike<number>): void {
+  const violation = largestViolation(model, start);
+  if (violation > FEASIBILITY * 10) {
+    throw new RangeError(`the start breaks the model by ${violation}; repair it or leave it out`);
+  }
+}
+
+function toHighs(highs: Highs, model: Model, options: SolveOptions): ModelData {
+  const { variableType, objectiveSense } = highs.constants;
+  const integer = (kind: string) =>
+    kind === 'continuous' || options.relaxed ? variableType.continuous : variableType.integer;
+  return {
+    numCols: model.variables.length,
+    numRows: model.rowLabels.length,
+    sense: model.sense === 'maximize' ? objectiveSense.maximize : objectiveSense.minimize,
+    colCost: model.objective,
+    colLower: model.lower.map((v) => (v === -Infinity ? -highs.infinity : v)),
+    colUpper: model.upper.map((v) => (v === Infinity ? highs.infinity : v)),
+    rowLower: model.rowLower.map((v) => (v === -Infinity ? -highs.infinity : v)),
+    rowUpper: model.rowUpper.map((v) => (v === Infinity ? highs.infinity : v)),
+    matrix: {
+      format: 'csr',
+      numRows: model.rowLabels.length,
+      numCols: model.variables.length,
+      starts: model.rows.starts,
+      indices: model.rows.columns,
+      values: model.rows.values,
+    },
+    ...(options.relaxed ? {} : { integrality: model.kinds.map(integer) }),
+  };
+}
+
+function highsOptions({ limits, seed }: SolveOptions): Record<string, string | number | boolean> {
+  return {
+    output_flag: false,
+    random_seed: seed,
+    threads: 1,
+    mip_feasibility_tolerance: FEASIBILITY,
+    ...(limits.seconds === undefined ? {} : { time_limit: limits.seconds }),
+    ...(limits.nodes === undefined ? {} : { mip_max_nodes: limits.nodes }),
+    ...(limits.iterations === undefined ? {} : { simplex_iteration_limit: limits.iterations }),
+    mip_rel_gap: limits.relativeGap ?? 0,
+    mip_abs_gap: limits.absoluteGap ?? 1e-9,
+  };
+}
+
+function callbacks(
+  highs: Highs,
+  { hooks }: SolveOptions,
+  onInterrupt: () => void,
+): HighsCallbackMap | undefined {
+  const { mipImprovingSolution, mipInterrupt, simplexInterrupt } = highs.constants.callbackType;
+  if (!hooks) return undefined;
+  const stopIfAsked = (event: { interrupt(): void }) => {
+    if (!hooks.shouldStop?.()) return;
+    onInterrupt();
+    event.interrupt();
+  };
+  return {
+    [mipImprovingSolution](event) {
+      const { mip_solution: values, objective_function_value: objective } = event.data;
+      if (values && objective !== undefined) hooks.onPoint?.(values, objective);
+    },
+    [mipInterrupt](event) {
+      if (event.data.mip_dual_bound !== undefined) hooks.onBound?.(event.data.mip_dual_bound);
+      stopIfAsked(event);
+    },
+    [simplexInterrupt](event) {
+      stopIfAsked(event);
+    },
+  };
+}
+
+interface Ran {
+  readonly highs: Highs;
+  readonly native: HighsModel;
+  readonly model: Model;
+  readonly interrupted: boolean;
+  readonly options: SolveOptions;
+}
+
+function readOutcome(ran: Ran): SolveOutcome {
+  const status = ran.native.getModelStatus();
+  const known = ran.highs.constants.modelStatus;
+  switch (status) {
+    case known.optimal:
+    case known.empty:
+      return optimalOutcome(ran);
+    case known.infeasible:
+      return { kind: 'infeasible' };
+    case known.timeLimit:
+      return stoppedOutcome(ran, 'time');
+    case known.iterationLimit:
+    case known.solutionLimit:
+      return stoppedOutcome(ran, 'work');
+    case known.interrupted:
+      return stoppedOutcome(ran, ran.interrupted ? 'interrupted' : 'work');
+    default:
+      throw new Error(`the solver ended in a state that is not handled: ${status}`);
+  }
+}
+
+function optimalOutcome(ran: Ran): SolveOutcome {
+  const values = ran.native.getSolution().colValue;
+  const objective = objectiveValue(ran.model, values);
+  return { kind: 'optimal', values, objective, bound: dualBound(ran, objective) };
+}
+
+function stoppedOutcome(ran: Ran, reason: StopReason): SolveOutcome {
+  const worst = ran.model.sense === 'maximize' ? Infinity : -Infinity;
+  const bound = ran.options.relaxed ? worst : dualBound(ran, worst);
+  const values = ran.native.getSolution().colValue;
+  const found = values.length === ran.model.variables.length && !ran.options.relaxed;
+  if (!found || largestViolation(ran.model, values) > FEASIBILITY * 100) {
+    return { kind: 'stopped-without-point', reason, bound };
+  }
+  return { kind: 'stopped', reason, values, objective: objectiveValue(ran.model, values), bound };
+}
+
+function dualBound(ran: Ran, otherwise: number): number {
+  const integer = ran.model.kinds.some((k) => k !== 'continuous') && !ran.options.relaxed;
+  if (!integer) return otherwise;
+  const bound = Number(ran.native.info.get('mip_dual_bound'));
+  return Number.isFinite(bound) && Math.abs(bound) < 1e30 ? bound : otherwise;
+}
