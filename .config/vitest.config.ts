@@ -1,0 +1,28 @@
+import { fileURLToPath } from 'node:url';
+import { defineConfig } from 'vitest/config';
+import { leftOut } from '../tests/support/needs.js';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+
+export default defineConfig({
+  root,
+  resolve: {
+    alias: [
+      { find: /^#(apps\/.+)\.js$/, replacement: `${root}$1` },
+      { find: /^#(.+)\.js$/, replacement: `${root}libs/$1` },
+    ],
+    extensions: ['.ts', '.tsx', '.js'],
+  },
+  cacheDir: 'node_modules/.cache/vite',
+  test: {
+    include: ['tests/**/*.test.{ts,tsx}'],
+    exclude: leftOut().map(({ pattern }) => pattern),
+    setupFiles: ['tests/support/fixed-seed.ts'],
+    globalSetup: ['tests/support/announce.ts', 'tests/support/database-servers.ts'],
+    testTimeout: 20_000,
+    hookTimeout: 60_000,
+    allowOnly: false,
+    unstubEnvs: true,
+    restoreMocks: true,
+  },
+});

@@ -1,0 +1,71 @@
+import { randomBytes } from 'node:crypto';
+import { PGLiteSocketServer } from '@electric-sql/pglite-socket';
+import { Client } from 'pg';
+import { inject } from 'vitest';
+import type { DatabaseServer } from './database-servers.js';
+import { emptyEmbeddedStore } from './embedded-store.js';
+
+/** A kind of database that a test file is to pass on. */
+export interface TestDatabase {
+  /** For the title of the tests: 'embedded store', 'PostgreSQL in a container' ... */
+  readonly name: DatabaseServer['name'];
+  /** Makes an empty database that no other test file shares. */
+  readonly open: () => Promise<OpenDatabase>;
+}
+
+export interface OpenDatabase {
+  /** The DATABASE_URL of the empty database. */
+  readonly url: string;
+  /** Removes it. All connections to it may be cut. */
+  readonly close: () => Promise<void>;
+}
+
+/**
+ * The databases to test on, for `describe.each`:
+ *
+ *     describe.each(databasesUnderTest())('plans on $name', (database) => {
+ *       let store: OpenDatabase;
+ *       beforeAll(async () => { store = await database.open(); });
+ *       afterAll(() => store.close());
+ */
+export function databasesUnderTest(): readonly TestDatabase[] {
+  return inject('databaseServers').map(({ name, url }) => ({
+    name,
+    open: () => (url === undefined ? openEmbedded() : createDatabase(url)),
+  }));
+}
+
+/** A store in memory behind a socket of its own, as the embedded store of the program is. */
+async function openEmbedded(): Promise<OpenDatabase> {
+  const db = await emptyEmbeddedStore();
+  const server = new PGLiteSocketServer({ db, host: '127.0.0.1', port: 0, maxConnections: 50 });
+  await server.start();
+  return {
+    url: `postgres://postgres@${server.getServerConn()}/postgres?sslmode=disable`,
+    close: async () => {
+      await server.stop();
+      await db.close();
+    },
+  };
+}
+
+async function createDatabase(serverUrl: string): Promise<OpenDatabase> {
+  const name = `test_${randomBytes(8).toString('hex')}`;
+  await runOn(serverUrl, `CREATE DATABASE ${name}`);
+  const url = new URL(serverUrl);
+  url.pathname = `/${name}`;
+  return {
+    url: url.href,
+    close: () => runOn(serverUrl, `DROP DATABASE ${name} WITH (FORCE)`),
+  };
+}
+
+async function runOn(url: string, sql: string): Promise<void> {
+  const client = new Client({ connectionString: url });
+  await client.connect();
+  try {
+    await client.query(sql);
+  } finally {
+    await client.end();
+  }
+}
