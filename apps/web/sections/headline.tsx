@@ -1,0 +1,41 @@
+import type { ReactNode } from 'react';
+import type { PlanOverview } from '#explain/overview/plan-overview.js';
+import { dollars, wholeNumber } from '../format/numbers.js';
+import { strings } from '../strings.js';
+import { TierTable } from './tier-table.js';
+
+/** The plan in four statements, before anything else. */
+export function Headline({ overview }: { readonly overview: PlanOverview }): ReactNode {
+  const { headline, solve, totals, firstYear, lastYear } = overview;
+  const words = strings.headline;
+  return (
+    <div className="headline">
+      <h1>{strings.heading(firstYear, lastYear)}</h1>
+      <p className="lead">{headline.nextSite}</p>
+      <dl className="statements">
+        <div>
+          <dt>{words.firstLimit}</dt>
+          <dd>{headline.firstLimit}</dd>
+        </div>
+        <div>
+          <dt>{words.promise}</dt>
+          <dd>{headline.promise}</dd>
+        </div>
+        <div>
+          <dt>{words.proof}</dt>
+          <dd>{solve.sentence}</dd>
+        </div>
+      </dl>
+      <p className="quiet">
+        {words.totals(
+          totals.sitesBuilt,
+          totals.candidates,
+          wholeNumber(totals.areaBuiltSqFt),
+          dollars(totals.capitalNominalDollars),
+        )}{' '}
+        {strings.advice}
+      </p>
+      <TierTable tiers={solve.tiers} />
+    </div>
+  );
+}

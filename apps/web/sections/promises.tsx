@@ -1,0 +1,46 @@
+import type { ReactNode } from 'react';
+import type { PlanOverview, PromiseRow } from '#explain/overview/plan-overview.js';
+import { DataTable, type Column } from '../parts/data-table.js';
+import { Section } from '../parts/section.js';
+import { strings } from '../strings.js';
+
+const words = strings.promises;
+
+const columns: readonly Column[] = [
+  { head: words.name, kind: 'head' },
+  { head: words.strength, kind: 'text' },
+  { head: words.status, kind: 'words' },
+  { head: words.keptUntil, kind: 'text' },
+  { head: words.missed, kind: 'words' },
+];
+
+/** What was promised at which strength, and how far the plan keeps it. */
+export function Promises({ overview }: { readonly overview: PlanOverview }): ReactNode {
+  const rows = overview.promises.map((promise) => ({
+    key: promise.id,
+    cells: [
+      promise.name,
+      promise.strength,
+      <StatusInWords key="status" promise={promise} />,
+      promise.keptUntil ?? words.notYearly,
+      promise.missedYears.length === 0 ? words.neverMissed : promise.missedYears.join(', '),
+    ],
+  }));
+  return (
+    <Section id="promises" heading={strings.sections.promises}>
+      {rows.length === 0 ? (
+        <p>{words.none}</p>
+      ) : (
+        <DataTable caption={words.caption} columns={columns} rows={rows} />
+      )}
+    </Section>
+  );
+}
+
+function StatusInWords({ promise }: { readonly promise: PromiseRow }): ReactNode {
+  return (
+    <>
+      <strong>{promise.status}.</strong> {promise.sentence}
+    </>
+  );
+}

@@ -1,0 +1,82 @@
+import { useId, useState, type ReactNode } from 'react';
+import type { PlanOverview } from '#explain/overview/plan-overview.js';
+import { CareFigure } from '../charts/care-figure.js';
+import { careRows, firstShort, seasonNames, WHOLE_YEAR, type CareRow } from '../charts/care-rows.js';
+import { careKey, Legend } from '../charts/legend.js';
+import { capitalized, wholeNumber } from '../format/numbers.js';
+import { DataTable, type Column, type TableRow } from '../parts/data-table.js';
+import { Section } from '../parts/section.js';
+import { strings } from '../strings.js';
+import { SeasonPicker } from './season-picker.js';
+
+const words = strings.care;
+
+const columns: readonly Column[] = [
+  { head: words.period, kind: 'head' },
+  { head: words.careOf(words.ages.year1), kind: 'number' },
+  { head: words.careOf(words.ages.year2), kind: 'number' },
+  { head: words.careOf(words.ages.year3), kind: 'number' },
+  { head: words.careOf(words.ages.mature), kind: 'number' },
+  { head: words.building, kind: 'number' },
+  { head: words.supplyNow, kind: 'number' },
+  { head: words.supplyProposed, kind: 'number' },
+  { head: words.unserved, kind: 'number' },
+];
+
+/** Hours of care of one season over all years, summer first. */
+export function SeasonCare({ overview }: { readonly overview: PlanOverview }): ReactNode {
+  const names = seasonNames(overview);
+  const [choice, setChoice] = useState(names[0] ?? WHOLE_YEAR);
+  const id = useId();
+  const rows = careRows(overview, choice);
+  const name = choice === WHOLE_YEAR ? words.year : capitalized(choice);
+  if (names.length === 0) {
+    return (
+      <Section id="care" heading={strings.sections.care}>
+        <p>{words.none}</p>
+      </Section>
+    );
+  }
+  return (
+    <Section id="care" heading={strings.sections.care}>
+      <SeasonPicker names={names} choice={choice} onChoose={setChoice} />
+      <p className="care-caption" aria-live="polite">
+        {captionOf(overview, choice)}
+      </p>
+      <figure>
+        <CareFigure name={name} rows={rows} />
+        <figcaption>
+          <Legend id={id} items={careKey(id)} />
+        </figcaption>
+      </figure>
+      <p className="quiet">{words.basis}</p>
+      <details>
+        <summary>{words.tableSummary}</summary>
+        <DataTable caption={words.caption(name)} columns={columns} rows={rows.map(tableRow)} />
+      </details>
+    </Section>
+  );
+}
+
+function captionOf(overview: PlanOverview, choice: string): string {
+  const shortIn = (season: string): CareRow | undefined => firstShort(careRows(overview, season));
+  if (choice !== WHOLE_YEAR) return words.seasonShort(choice, shortIn(choice)?.label ?? null);
+  const main = seasonNames(overview)[0] ?? WHOLE_YEAR;
+  const sentences = [
+    words.yearShort(shortIn(WHOLE_YEAR)?.label ?? null),
+    words.seasonShort(main, shortIn(main)?.label ?? null),
+  ];
+  return [words.yearCaption, ...sentences].join(' ');
+}
+
+function tableRow(row: CareRow): TableRow {
+  const hours = [row.year1, row.year2, row.year3, row.mature, row.building];
+  const supply = [row.supplyNow, row.supplyProposed, row.unserved];
+  return {
+    key: row.label,
+    cells: [
+      row.afterHorizon ? words.afterHorizonRow(row.label) : row.label,
+      ...[...hours, ...supply].map(wholeNumber),
+    ],
+  };
+}

@@ -1,0 +1,31 @@
+import { useId, type ReactNode } from 'react';
+import { WHOLE_YEAR } from '../charts/care-rows.js';
+import { capitalized } from '../format/numbers.js';
+import { strings } from '../strings.js';
+
+interface SeasonPickerProps {
+  readonly names: readonly string[];
+  readonly choice: string;
+  readonly onChoose: (choice: string) => void;
+}
+
+/** One season at a time, or the whole year last. */
+export function SeasonPicker({ names, choice, onChoose }: SeasonPickerProps): ReactNode {
+  const group = useId();
+  return (
+    <fieldset className="choices">
+      <legend>{strings.care.choose}</legend>
+      {[...names, WHOLE_YEAR].map((name) => (
+        <label key={name}>
+          <input
+            type="radio"
+            name={group}
+            checked={choice === name}
+            onChange={() => onChoose(name)}
+          />
+          {name === WHOLE_YEAR ? strings.care.year : capitalized(name)}
+        </label>
+      ))}
+    </fieldset>
+  );
+}
