@@ -55,7 +55,7 @@ export const sampleBlocks: readonly Block[] = [
     ],
     note: 'Estimate class 5, about -30 % to +50 %. Not for contract award.',
   }),
-  caution('Before anyone digs', [
+  caution('before anyone digs', [
     'Call the public one-call center and the campus locator, wait, and dig by hand near marks.',
     'Local codes and the institution\u2019s own staff decide.',
   ]),

@@ -1,5 +1,6 @@
 import type { Block } from '#report/document/plan-document.js';
 import type { Piece } from '../pieces/piece.js';
+import { spaced } from '../pieces/piece.js';
 import { calloutPieces } from './callout.js';
 import { figurePieces } from './figure.js';
 import { headingPieces } from './heading.js';
@@ -11,26 +12,49 @@ import { paragraphPieces } from './paragraph.js';
 import { signaturePieces } from './signatures.js';
 import { tablePieces } from './table.js';
 
+type Laid = Exclude<Block, { readonly kind: 'page-break' }>;
+
+// Least space after a block that is not running text, before whatever follows it.
+const SPACE_AFTER: Partial<Record<Laid['kind'], number>> = {
+  'key-facts': 12,
+  table: 14,
+  figure: 16,
+  callout: 12,
+  options: 14,
+  signatures: 16,
+};
+
 /** The pieces of all blocks, in order. */
 export function layoutBlocks(blocks: readonly Block[], context: LayoutContext): readonly Piece[] {
   const pieces: Piece[] = [];
   let starts: Piece['starts'] = 'anywhere';
-  for (const block of blocks) {
+  let gap = 12;
+  for (const [index, block] of blocks.entries()) {
     if (block.kind === 'page-break') {
       starts = 'page';
       continue;
     }
-    const [first, ...rest] = layoutBlock(block, context);
+    const laid = spaced(layoutBlock(block, context), gap);
+    const [first, ...rest] = introduces(blocks, index) ? laid.map(kept) : laid;
     if (first) pieces.push({ ...first, starts }, ...rest);
     starts = 'anywhere';
+    gap = SPACE_AFTER[block.kind] ?? 0;
   }
   return pieces;
 }
 
-function layoutBlock(
-  block: Exclude<Block, { readonly kind: 'page-break' }>,
-  context: LayoutContext,
-): readonly Piece[] {
+/** Whether a block stands between a heading and a figure, table or box that it introduces. */
+function introduces(blocks: readonly Block[], index: number): boolean {
+  const after = blocks[index + 1]?.kind;
+  const shows = after === 'figure' || after === 'table' || after === 'options';
+  return shows && blocks[index]?.kind === 'paragraph' && blocks[index - 1]?.kind === 'heading';
+}
+
+function kept(one: Piece): Piece {
+  return { ...one, keep: 'next' };
+}
+
+function layoutBlock(block: Laid, context: LayoutContext): readonly Piece[] {
   switch (block.kind) {
     case 'heading':
       return headingPieces(block, context);

@@ -9,24 +9,31 @@ import { TYPE } from '../text/type-styles.js';
 import type { LayoutContext } from './layout-context.js';
 import { baseline, textPieces } from './text-pieces.js';
 
-const INDENT = 18;
 const NUMBERING: Record<ListMarker, string> = {
   bullet: 'Disc',
   number: 'Decimal',
   checkbox: 'Square',
 };
 
+/** Type of a list and the distance of its text from its markers' edge, in points. */
+export interface ListLook {
+  readonly style: TypeStyle;
+  readonly indent: number;
+}
+
+const BODY: ListLook = { style: TYPE.body, indent: 18 };
+
 /** A list with hanging markers: L, LI, Lbl and LBody. */
 export function listPieces(
   block: List,
   context: LayoutContext,
-  style: TypeStyle = TYPE.body,
+  look: ListLook = BODY,
 ): readonly Piece[] {
   const attributes = { O: 'List', ListNumbering: NUMBERING[block.marker] };
   const tag = context.tags.add(context.parent, 'L', { attributes });
   return block.items.flatMap((text, index) =>
     spaced(
-      itemPieces({ list: tag, marker: marker(block.marker, index), text, style }, context),
+      itemPieces({ list: tag, marker: marker(block.marker, index), text, look }, context),
       index === 0 ? 6 : 3,
     ),
   );
@@ -36,16 +43,16 @@ interface Item {
   readonly list: Tag;
   readonly marker: string;
   readonly text: Inline;
-  readonly style: TypeStyle;
+  readonly look: ListLook;
 }
 
 function itemPieces(item: Item, context: LayoutContext): readonly Piece[] {
-  const { style } = item;
+  const { style, indent } = item.look;
   const parent = context.tags.add(item.list, 'LI');
   const label = context.tags.add(parent, 'Lbl');
   const body = context.tags.add(parent, 'LBody');
   const runs = styledRuns(item.text, style);
-  const lines = textPieces(context, { tag: body, runs, style, indent: INDENT });
+  const lines = textPieces(context, { tag: body, runs, style, indent });
   return lines.map((line, index) => (index > 0 ? line : { ...line, draw: drawFirst(line) }));
 
   function drawFirst(line: Piece): Piece['draw'] {

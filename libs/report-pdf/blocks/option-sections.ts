@@ -55,5 +55,5 @@ function plain(text: string, style: typeof TYPE.factLabel) {
 
 function pointPieces(option: Option, context: LayoutContext): readonly Piece[] {
   const list = { kind: 'list', marker: 'bullet', items: option.points } as const;
-  return listPieces(list, context, TYPE.boxText);
+  return listPieces(list, context, { style: TYPE.boxText, indent: 11 });
 }

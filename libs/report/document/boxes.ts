@@ -44,9 +44,9 @@ export function callout(
   return { kind: 'callout', tone, title, paragraphs };
 }
 
-/** A caution: `caution('Before digging', ['Call the public one-call center ...'])`. */
-export function caution(title: string, paragraphs: readonly Inline[]): Callout {
-  return callout('caution', title, paragraphs);
+/** A caution, titled as one: `caution('digging', ['Call the public one-call center ...'])`. */
+export function caution(about: string, paragraphs: readonly Inline[]): Callout {
+  return callout('caution', `Caution: ${about}`, paragraphs);
 }
 
 export function options(list: readonly Option[]): Options {
