@@ -1,0 +1,24 @@
+import { Module, type DynamicModule } from '@nestjs/common';
+import { CampusesController } from './campuses/campuses.controller.js';
+import { DocumentsController } from './documents/documents.controller.js';
+import { HealthController } from './health/health.controller.js';
+import { PlansController } from './plans/plans.controller.js';
+import { PORTS, type ApiPorts } from './ports.js';
+import { SolvesController } from './solves/solves.controller.js';
+
+@Module({})
+export class ApiModule {
+  static over(ports: ApiPorts): DynamicModule {
+    return {
+      module: ApiModule,
+      controllers: [
+        CampusesController,
+        DocumentsController,
+        HealthController,
+        PlansController,
+        SolvesController,
+      ],
+      providers: [{ provide: PORTS, useValue: ports }],
+    };
+  }
+}

@@ -1,0 +1,28 @@
+interface ProblemKind {
+  readonly status: number;
+  readonly title: string;
+}
+
+/** Every problem reply of the api: its code, its HTTP status and its title. */
+export const problemTable = {
+  'request-invalid': { status: 400, title: 'The request is not as documented' },
+  'body-not-json': { status: 400, title: 'The body is not JSON' },
+  'if-match-invalid': { status: 400, title: 'The If-Match header names no version' },
+  'foreign-origin': { status: 403, title: 'A page of another address may not do this' },
+  'unknown-address': { status: 404, title: 'There is nothing at this address' },
+  'unknown-campus': { status: 404, title: 'There is no such campus' },
+  'unknown-plan': { status: 404, title: 'There is no such plan' },
+  'unknown-solve': { status: 404, title: 'There is no such solve' },
+  'solve-final': { status: 409, title: 'The solve has already ended' },
+  'version-conflict': { status: 412, title: 'Somebody else saved this campus first' },
+  'body-too-large': { status: 413, title: 'The body is too large' },
+  'media-type': { status: 415, title: 'The body must be application/json' },
+  'foreign-host': { status: 421, title: 'This program does not answer for that host name' },
+  'campus-refused': { status: 422, title: 'The campus file has errors; nothing was saved' },
+  'version-missing': { status: 428, title: 'Say which version the change is based on' },
+  'request-refused': { status: 400, title: 'The request cannot be handled' },
+  internal: { status: 500, title: 'Something went wrong on our side' },
+  'store-unavailable': { status: 503, title: 'The store cannot be reached at the moment' },
+} as const satisfies Record<string, ProblemKind>;
+
+export type ProblemCode = keyof typeof problemTable;
