@@ -1,92 +1,61 @@
+import type { CampusSummaryReply } from '#contracts/http/campuses.js';
+import type { ProblemReply } from '#contracts/http/common.js';
+import type { PlanSummaryReply } from '#contracts/http/plans.js';
+import type { SolveReply, SolveWish } from '#contracts/http/solves.js';
 import type { PlanOverview } from '#explain/overview/plan-overview.js';
 
-/** The only file that knows the addresses and shapes of the api. */
+/** The only file that knows the addresses of the api. The shapes are those of its contracts. */
+export type CampusSummary = CampusSummaryReply;
+export type PlanSummary = PlanSummaryReply;
+export type Solve = SolveReply;
+export type SolveProgress = NonNullable<SolveReply['progress']>;
 
-export interface CampusSummary {
-  readonly id: string;
-  readonly name: string;
-  readonly program: string;
-}
-
-export interface PlanSummary {
-  readonly id: string;
-  /** ISO moment at which the solve ended. */
-  readonly solvedAt: string;
-}
-
-export interface ConflictMember {
-  readonly id: string;
-  readonly name: string;
-}
-
-export type SolveState = 'queued' | 'solving' | 'done' | 'failed' | 'cancelled';
-
-export interface SolveProgress {
-  readonly elapsedSeconds: number;
-  readonly tier: string | null;
-  /** Value of the tier being improved, in that tier's unit. */
-  readonly objective: number | null;
-  readonly bound: number | null;
-  /** Share: 0.03 is three percent. */
-  readonly gap: number | null;
-  readonly message: string;
-}
-
-export interface SolveView {
-  readonly id: string;
-  readonly state: SolveState;
-  readonly secondsAllowed: number | null;
-  readonly progress: SolveProgress | null;
-  readonly planId: string | null;
-  readonly ending: string | null;
-  readonly conflict: readonly ConflictMember[];
-  readonly problem: Problem | null;
-}
-
-/** What went wrong and what to do, from an RFC 9457 reply or a failed solve. */
-export interface Problem {
-  readonly title: string;
-  readonly detail: string;
-  readonly remedy: string | null;
-}
+/** The event of a solve's stream; its data is a `Solve`. */
+export const SOLVE_EVENT = 'solve';
 
 /** The api could not be reached at all. */
 export class OfflineError extends Error {}
 
 /** The api answered, and refused. */
 export class RefusedError extends Error {
-  constructor(
-    readonly status: number,
-    readonly problem: Problem,
-  ) {
+  constructor(readonly problem: Refusal) {
     super(problem.title);
   }
 }
 
+/** What of an RFC 9457 reply a reader can use. */
+export interface Refusal {
+  readonly status: number;
+  readonly title: string;
+  readonly detail: string;
+  /** What to do about the first of the problems, if the reply says. */
+  readonly remedy: string | null;
+}
+
 /** What the page asks of the api. Every method may throw `OfflineError` or `RefusedError`. */
 export const api = {
-  campuses: (): Promise<readonly CampusSummary[]> => get('/api/campuses'),
+  async campuses(): Promise<readonly CampusSummary[]> {
+    return (await get<{ campuses: CampusSummary[] }>('/api/campuses')).campuses;
+  },
 
-  plans: (campusId: string): Promise<readonly PlanSummary[]> =>
-    get(`/api/campuses/${encodeURIComponent(campusId)}/plans`),
+  /** Newest first. */
+  async plans(campusId: string): Promise<readonly PlanSummary[]> {
+    return (await get<{ plans: PlanSummary[] }>(`${campusPath(campusId)}/plans`)).plans;
+  },
 
   overview: (planId: string): Promise<PlanOverview> => get(`${planPath(planId)}/overview`),
 
   /** Newest first. */
-  async solves(campusId: string): Promise<readonly SolveView[]> {
-    const path = `/api/campuses/${encodeURIComponent(campusId)}/solves`;
-    return (await get<readonly WireSolve[]>(path)).map(solveView);
+  async solves(campusId: string): Promise<readonly Solve[]> {
+    return (await get<{ solves: Solve[] }>(`${campusPath(campusId)}/solves`)).solves;
   },
 
-  async startSolve(campusId: string, seconds: number): Promise<SolveView> {
-    const path = `/api/campuses/${encodeURIComponent(campusId)}/solves`;
-    return solveView(await send<WireSolve>('POST', path, { seconds }));
-  },
+  startSolve: (campusId: string, wish: Partial<SolveWish>): Promise<Solve> =>
+    send('POST', `${campusPath(campusId)}/solves`, wish),
 
-  solve: async (solveId: string): Promise<SolveView> => solveView(await get(solvePath(solveId))),
+  solve: (solveId: string): Promise<Solve> => get(solvePath(solveId)),
 
-  cancelSolve: (solveId: string): Promise<unknown> =>
-    send('POST', `${solvePath(solveId)}/cancel`, undefined),
+  cancelSolve: (solveId: string): Promise<Solve> => send('POST', `${solvePath(solveId)}/cancel`),
 
   solveEventsPath: (solveId: string): string => `${solvePath(solveId)}/events`,
 
@@ -94,47 +63,22 @@ export const api = {
     `${planPath(planId)}/documents/administration-brief.pdf`,
 };
 
-const planPath = (planId: string): string => `/api/plans/${encodeURIComponent(planId)}`;
-const solvePath = (solveId: string): string => `/api/solves/${encodeURIComponent(solveId)}`;
-
-/** A solve request as the api sends it. */
-interface WireSolve {
-  readonly id: string;
-  readonly state: SolveState;
-  readonly limits?: { readonly seconds?: number };
-  readonly progress: SolveProgress | null;
-  readonly planId: string | null;
-  readonly ending: string | null;
-  readonly conflict: readonly ConflictMember[] | null;
-  readonly problem: { readonly problem: string; readonly remedy: string } | null;
-}
-
-/** Reads the data of one event, or of a reply. */
-export function solveView(wire: WireSolve): SolveView {
-  return {
-    id: wire.id,
-    state: wire.state,
-    secondsAllowed: wire.limits?.seconds ?? null,
-    progress: wire.progress,
-    planId: wire.planId,
-    ending: wire.ending,
-    conflict: wire.conflict ?? [],
-    problem: wire.problem && { title: wire.problem.problem, detail: '', remedy: wire.problem.remedy },
-  };
-}
+const campusPath = (id: string): string => `/api/campuses/${encodeURIComponent(id)}`;
+const planPath = (id: string): string => `/api/plans/${encodeURIComponent(id)}`;
+const solvePath = (id: string): string => `/api/solves/${encodeURIComponent(id)}`;
 
 function get<Reply>(path: string): Promise<Reply> {
-  return send<Reply>('GET', path, undefined);
+  return send<Reply>('GET', path);
 }
 
-async function send<Reply>(method: string, path: string, body: unknown): Promise<Reply> {
-  const response = await reach(path, {
-    method,
-    headers: body === undefined ? {} : { 'content-type': 'application/json' },
-    ...(body === undefined ? {} : { body: JSON.stringify(body) }),
-  });
-  if (!response.ok) throw new RefusedError(response.status, await problemOf(response));
-  return response.status === 204 ? (undefined as Reply) : ((await response.json()) as Reply);
+async function send<Reply>(method: string, path: string, body?: unknown): Promise<Reply> {
+  const content =
+    body === undefined
+      ? {}
+      : { headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) };
+  const response = await reach(path, { method, ...content });
+  if (!response.ok) throw new RefusedError(await refusalOf(response));
+  return (await response.json()) as Reply;
 }
 
 async function reach(path: string, request: RequestInit): Promise<Response> {
@@ -145,13 +89,12 @@ async function reach(path: string, request: RequestInit): Promise<Response> {
   }
 }
 
-async function problemOf(response: Response): Promise<Problem> {
-  const body = (await response.json().catch(() => ({}))) as Partial<Record<string, unknown>>;
-  const text = (field: string): string | null =>
-    typeof body[field] === 'string' ? body[field] : null;
+async function refusalOf(response: Response): Promise<Refusal> {
+  const reply = (await response.json().catch(() => ({}))) as Partial<ProblemReply>;
   return {
-    title: text('title') ?? `${response.status} ${response.statusText}`.trim(),
-    detail: text('detail') ?? '',
-    remedy: text('remedy'),
+    status: response.status,
+    title: reply.title ?? `${response.status} ${response.statusText}`.trim(),
+    detail: reply.detail ?? '',
+    remedy: reply.problems?.[0]?.remedy ?? null,
   };
 }

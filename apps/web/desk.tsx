@@ -36,10 +36,7 @@ export function Desk(): ReactNode {
 
 function Body({ desk: { content, goTo, reload } }: { readonly desk: DeskState }): ReactNode {
   const campusId = 'campus' in content ? content.campus.id : null;
-  const showPlan = useCallback(
-    (planId: string) => goTo({ campusId, planId }),
-    [goTo, campusId],
-  );
+  const showPlan = useCallback((planId: string) => goTo({ campusId, planId }), [goTo, campusId]);
   if (content.kind === 'plan') {
     return <PlanPage key={content.campus.id} content={content} onShowPlan={showPlan} />;
   }
@@ -47,9 +44,7 @@ function Body({ desk: { content, goTo, reload } }: { readonly desk: DeskState })
     return <NoPlanPage key={content.campus.id} content={content} onShowPlan={showPlan} />;
   }
   if (content.kind === 'missing-plan') {
-    return (
-      <MissingPlan onShowNewest={() => goTo({ campusId: null, planId: null })} />
-    );
+    return <MissingPlan onShowNewest={() => goTo({ campusId: null, planId: null })} />;
   }
   return <Waiting content={content} onRetry={reload} />;
 }
@@ -80,7 +75,7 @@ function Waiting({ content, onRetry }: WaitingProps): ReactNode {
   );
   if (content.kind === 'failed') {
     return (
-      <Notice heading={words.failed} remedy={words.failedRemedy} problem={content.problem}>
+      <Notice heading={words.failed} remedy={words.failedRemedy} refusal={content.refusal}>
         {retry}
       </Notice>
     );

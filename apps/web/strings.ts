@@ -62,8 +62,7 @@ export const strings = {
     none: (year: string): string => `No site is to be prepared in ${year}.`,
     noneRemedy:
       'Use the year to clear what is listed under “To find out”, then solve again: each answer can free a site.',
-    facts: (zone: string, type: string, area: string): string =>
-      `${zone}. ${type}, ${area} sq ft.`,
+    facts: (zone: string, type: string, area: string): string => `${zone}. ${type}, ${area} sq ft.`,
     for: 'Reasons for',
     against: 'Reasons against',
     noneAgainst: 'The plan records no reason against. Ask those who know the ground.',
@@ -72,8 +71,7 @@ export const strings = {
     costRange: (low: string, high: string): string => `${low} to ${high}`,
     costLikely: (likely: string, year: string): string =>
       `Likely ${likely}, in dollars of ${year}.`,
-    costClass:
-      'Class 5 estimate, about −30% to +50%: for planning, not for awarding a contract.',
+    costClass: 'Class 5 estimate, about −30% to +50%: for planning, not for awarding a contract.',
     costDrawing: (low: string, likely: string, high: string): string =>
       `Cost band from ${low} to ${high}, likely ${likely}`,
     gates: 'Before any work starts',
@@ -161,7 +159,8 @@ export const strings = {
   },
 
   plan: {
-    caption: 'All years of the plan; cost is a class 5 estimate, about −30% to +50%, in dollars of the year',
+    caption:
+      'All years of the plan; cost is a class 5 estimate, about −30% to +50%, in dollars of the year',
     year: 'Year',
     site: 'Site',
     zone: 'Zone',
@@ -301,7 +300,8 @@ export const strings = {
     offlineRemedy:
       'Check the network and that the planner is running where this page came from. Then try again.',
     missingPlan: 'This plan is not here',
-    missingPlanRemedy: 'The address names a plan that the server does not hold. Show the newest one instead.',
+    missingPlanRemedy:
+      'The address names a plan that the server does not hold. Show the newest one instead.',
     showNewest: 'Show the newest plan',
     retry: 'Try again',
   },

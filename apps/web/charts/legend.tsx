@@ -8,7 +8,13 @@ interface KeyItem {
 }
 
 /** A key: each item with the very mark that the figure uses. */
-export function Legend({ id, items }: { readonly id: string; readonly items: readonly KeyItem[] }): ReactNode {
+export function Legend({
+  id,
+  items,
+}: {
+  readonly id: string;
+  readonly items: readonly KeyItem[];
+}): ReactNode {
   return (
     <ul className="legend">
       {items.map(({ name, swatch }) => (

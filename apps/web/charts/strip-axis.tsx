@@ -59,7 +59,12 @@ export function StripLimitLine(props: StripDrawing & { readonly year: string | n
   return (
     <g>
       <path className="accent-line limit-line" d={`M${x} 4V${layout.hiresTop - 8}`} />
-      <text className="figure-label accent-label" x={x + (anchor === 'end' ? -5 : 5)} y={13} textAnchor={anchor}>
+      <text
+        className="figure-label accent-label"
+        x={x + (anchor === 'end' ? -5 : 5)}
+        y={13}
+        textAnchor={anchor}
+      >
         {strings.strip.firstLimit(year)}
       </text>
     </g>

@@ -14,7 +14,12 @@ export function StripBands(drawing: StripDrawing): ReactNode {
   );
 }
 
-function BandRow({ band, years, columns, layout }: StripDrawing & { readonly band: Band }): ReactNode {
+function BandRow({
+  band,
+  years,
+  columns,
+  layout,
+}: StripDrawing & { readonly band: Band }): ReactNode {
   const top = layout.bandTop[band];
   return (
     <g>

@@ -44,7 +44,9 @@ function RowName({ top, name, note, strong }: RowNameProps): ReactNode {
   return (
     <div className="row-name" style={{ top }}>
       <span>{name}</span>
-      {note !== undefined && <span className={strong ? 'row-note is-short' : 'row-note'}>{note}</span>}
+      {note !== undefined && (
+        <span className={strong ? 'row-note is-short' : 'row-note'}>{note}</span>
+      )}
     </div>
   );
 }

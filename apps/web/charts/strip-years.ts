@@ -1,4 +1,9 @@
-import type { CompostRow, MoneyRow, PlanOverview, YearRow } from '#explain/overview/plan-overview.js';
+import type {
+  CompostRow,
+  MoneyRow,
+  PlanOverview,
+  YearRow,
+} from '#explain/overview/plan-overview.js';
 import { groupBy } from '../format/group-by.js';
 import { careRows, seasonNames, wantedHours } from './care-rows.js';
 

@@ -18,9 +18,13 @@ export function TitleBlock({ content, goTo }: TitleBlockProps): ReactNode {
   return (
     <header className="title-block">
       <p className="title-campus">{campus.name}</p>
-      <p className="title-program">{campus.program}</p>
       {content.kind === 'plan' && (
-        <p className="title-date">{strings.dataOf(dateInWords(content.overview.campus.dataDate))}</p>
+        <>
+          <p>{content.overview.campus.program}</p>
+          <p className="title-date">
+            {strings.dataOf(dateInWords(content.overview.campus.dataDate))}
+          </p>
+        </>
       )}
       <Choosers content={content} goTo={goTo} />
     </header>
@@ -41,7 +45,7 @@ function Choosers({ content, goTo }: ChoosersProps): ReactNode {
         <Chooser
           label={strings.chooseCampus}
           value={campus.id}
-          options={campuses.map(({ id, name, program }) => [id, `${name}, ${program}`])}
+          options={campuses.map(({ id, name }) => [id, name])}
           onChoose={(campusId) => goTo({ campusId, planId: null })}
         />
       )}

@@ -1,7 +1,13 @@
 import { useId, useState, type ReactNode } from 'react';
 import type { PlanOverview } from '#explain/overview/plan-overview.js';
 import { CareFigure } from '../charts/care-figure.js';
-import { careRows, firstShort, seasonNames, WHOLE_YEAR, type CareRow } from '../charts/care-rows.js';
+import {
+  careRows,
+  firstShort,
+  seasonNames,
+  WHOLE_YEAR,
+  type CareRow,
+} from '../charts/care-rows.js';
 import { careKey, Legend } from '../charts/legend.js';
 import { capitalized, wholeNumber } from '../format/numbers.js';
 import { DataTable, type Column, type TableRow } from '../parts/data-table.js';

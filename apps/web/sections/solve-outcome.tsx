@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import type { Problem, SolveView } from '../api.js';
+import type { Refusal, Solve } from '../api.js';
 import type { SolveControl } from '../state/use-solve.js';
 import { strings } from '../strings.js';
 
@@ -17,7 +17,7 @@ export function SolveOutcome({ control, shownPlanId, onShow }: SolveOutcomeProps
   return (
     <div role="status" className="outcome">
       {refusal === 'offline' && <p>{strings.states.offlineRemedy}</p>}
-      {refusal !== null && refusal !== 'offline' && <Failure problem={refusal} />}
+      {refusal !== null && refusal !== 'offline' && <Refused refusal={refusal} />}
       {!isRunning && solve !== null && solve.planId !== shownPlanId && (
         <Ending solve={solve} onShow={onShow} />
       )}
@@ -26,7 +26,7 @@ export function SolveOutcome({ control, shownPlanId, onShow }: SolveOutcomeProps
 }
 
 interface EndingProps {
-  readonly solve: SolveView;
+  readonly solve: Solve;
   readonly onShow: (planId: string) => void;
 }
 
@@ -54,7 +54,7 @@ function Ending({ solve, onShow }: EndingProps): ReactNode {
 }
 
 /** No plan can exist: what stands against what, by name. */
-function Conflict({ solve }: { readonly solve: SolveView }): ReactNode {
+function Conflict({ solve }: { readonly solve: Solve }): ReactNode {
   if (solve.conflict.length === 0) return <p>{words.conflictUnnamed}</p>;
   return (
     <div className="conflict">
@@ -71,11 +71,18 @@ function Conflict({ solve }: { readonly solve: SolveView }): ReactNode {
   );
 }
 
-function Failure({ problem }: { readonly problem: Problem | null }): ReactNode {
+function Failure({ problem }: { readonly problem: Solve['problem'] }): ReactNode {
   return (
     <p>
-      <strong>{words.failed}</strong> {problem?.title} {problem?.detail}{' '}
-      {problem?.remedy ?? words.failedRemedy}
+      <strong>{words.failed}</strong> {problem?.problem} {problem?.remedy ?? words.failedRemedy}
+    </p>
+  );
+}
+
+function Refused({ refusal }: { readonly refusal: Refusal }): ReactNode {
+  return (
+    <p>
+      <strong>{refusal.title}.</strong> {refusal.detail} {refusal.remedy}
     </p>
   );
 }

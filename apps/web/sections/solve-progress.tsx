@@ -14,11 +14,11 @@ export function SolveProgressView({ control }: { readonly control: SolveControl 
   return (
     <div className="progress">
       <p role="status">{statusOf(control)}</p>
-      {solve?.secondsAllowed != null && (
+      {solve !== null && (
         <progress
           aria-label={words.progressLabel}
-          max={solve.secondsAllowed}
-          value={Math.min(solve.secondsAllowed, progress?.elapsedSeconds ?? 0)}
+          max={solve.limits.seconds}
+          value={Math.min(solve.limits.seconds, progress?.elapsedSeconds ?? 0)}
         />
       )}
       {progress !== null && <Figures progress={progress} />}
@@ -42,7 +42,7 @@ function lowerFirst(text: string): string {
 }
 
 function Figures({ progress }: { readonly progress: SolveProgress }): ReactNode {
-  const { elapsedSeconds, objective, bound, gap, message } = progress;
+  const { elapsedSeconds, bestObjective, bound, gap, message } = progress;
   return (
     <>
       <dl className="figures">
@@ -52,7 +52,7 @@ function Figures({ progress }: { readonly progress: SolveProgress }): ReactNode 
         </div>
         <div>
           <dt>{words.best}</dt>
-          <dd>{objective === null ? words.noneYet : amount(objective)}</dd>
+          <dd>{bestObjective === null ? words.noneYet : amount(bestObjective)}</dd>
         </div>
         <div>
           <dt>{words.bound}</dt>

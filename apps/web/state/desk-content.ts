@@ -5,8 +5,8 @@ import {
   RefusedError,
   type CampusSummary,
   type PlanSummary,
-  type Problem,
-  type SolveView,
+  type Refusal,
+  type Solve,
 } from '../api.js';
 import type { Address } from './address.js';
 
@@ -17,14 +17,14 @@ export interface CampusOnDesk {
   /** Newest first. */
   readonly plans: readonly PlanSummary[];
   /** The solve asked for last, finished or not. */
-  readonly lastSolve: SolveView | null;
+  readonly lastSolve: Solve | null;
 }
 
 /** Everything the page can have before it. */
 export type DeskContent =
   | { readonly kind: 'loading' }
   | { readonly kind: 'offline' }
-  | { readonly kind: 'failed'; readonly problem: Problem | undefined }
+  | { readonly kind: 'failed'; readonly refusal: Refusal | undefined }
   | { readonly kind: 'no-campus' }
   | { readonly kind: 'missing-plan' }
   | (CampusOnDesk & { readonly kind: 'no-plan-yet' })
@@ -40,14 +40,15 @@ export async function loadDesk(address: Address): Promise<DeskContent> {
     return await findPlan(address);
   } catch (error) {
     if (error instanceof OfflineError) return { kind: 'offline' };
-    if (error instanceof RefusedError) return { kind: 'failed', problem: error.problem };
-    return { kind: 'failed', problem: undefined };
+    if (error instanceof RefusedError) return { kind: 'failed', refusal: error.problem };
+    return { kind: 'failed', refusal: undefined };
   }
 }
 
 async function findPlan(address: Address): Promise<DeskContent> {
   const campuses = await api.campuses();
-  const campus = campuses.find(({ id }) => id === address.campusId) ?? campuses[0];
+  const campus =
+    campuses.find(({ id }) => id === address.campusId) ?? (await firstWithPlan(campuses));
   if (campus === undefined) return { kind: 'no-campus' };
   const [plans, solves] = await Promise.all([api.plans(campus.id), api.solves(campus.id)]);
   const onDesk = { campuses, campus, plans, lastSolve: solves[0] ?? null };
@@ -57,4 +58,14 @@ async function findPlan(address: Address): Promise<DeskContent> {
   const plan = plans.find(({ id }) => id === address.planId) ?? plans[0];
   if (plan === undefined) return { kind: 'no-plan-yet', ...onDesk };
   return { kind: 'plan', ...onDesk, plan, overview: await api.overview(plan.id) };
+}
+
+/** With no campus named, one that has something to show; else the first. */
+async function firstWithPlan(
+  campuses: readonly CampusSummary[],
+): Promise<CampusSummary | undefined> {
+  for (const campus of campuses) {
+    if ((await api.plans(campus.id)).length > 0) return campus;
+  }
+  return campuses[0];
 }

@@ -1,33 +1,36 @@
 import { useCallback, useEffect, useState } from 'react';
-import { api, OfflineError, RefusedError, type Problem, type SolveView } from '../api.js';
-import { watchSolve } from './watch-solve.js';
+import { api, OfflineError, RefusedError, type Refusal, type Solve } from '../api.js';
+import { isActive, watchSolve } from './watch-solve.js';
 
 export interface SolveControl {
   /** The solve that is watched; null before the first. */
-  readonly solve: SolveView | null;
+  readonly solve: Solve | null;
   readonly isRunning: boolean;
   /** Cancel was asked for, and the solve has not ended yet. */
   readonly isCancelling: boolean;
   /** The page has lost touch with a solve that may go on. */
   readonly isOutOfTouch: boolean;
   /** Why a solve could not be started or stopped. */
-  readonly refusal: Problem | 'offline' | null;
+  readonly refusal: Refusal | 'offline' | null;
   readonly start: (seconds: number) => void;
   readonly cancel: () => void;
 }
 
 /** Starts, follows and stops solves of one campus, taking up one that was running already. */
-export function useSolve(campusId: string, lastSolve: SolveView | null): SolveControl {
+export function useSolve(campusId: string, lastSolve: Solve | null): SolveControl {
   const [solve, setSolve] = useState(lastSolve);
   const [isStarting, setStarting] = useState(false);
   const [isCancelling, setCancelling] = useState(false);
   const [isOutOfTouch, setOutOfTouch] = useState(false);
-  const [refusal, setRefusal] = useState<Problem | 'offline' | null>(null);
+  const [refusal, setRefusal] = useState<Refusal | 'offline' | null>(null);
   const runningId = solve !== null && isActive(solve) ? solve.id : null;
 
   useEffect(() => {
     if (runningId === null) return undefined;
-    return watchSolve(runningId, { onView: setSolve, onTouch: (has) => setOutOfTouch(!has) });
+    return watchSolve(runningId, {
+      onSolve: setSolve,
+      onTouch: (isInTouch) => setOutOfTouch(!isInTouch),
+    });
   }, [runningId]);
 
   const start = useCallback(
@@ -36,7 +39,7 @@ export function useSolve(campusId: string, lastSolve: SolveView | null): SolveCo
       setCancelling(false);
       setStarting(true);
       api
-        .startSolve(campusId, seconds)
+        .startSolve(campusId, { seconds })
         .then(setSolve, (error: unknown) => setRefusal(refusalOf(error)))
         .finally(() => setStarting(false));
     },
@@ -56,7 +59,7 @@ export function useSolve(campusId: string, lastSolve: SolveView | null): SolveCo
   return {
     solve,
     isRunning: isStarting || runningId !== null,
-    isCancelling: isCancelling && runningId !== null,
+    isCancelling: runningId !== null && (isCancelling || solve?.cancelWanted === true),
     isOutOfTouch: isOutOfTouch && runningId !== null,
     refusal,
     start,
@@ -64,11 +67,7 @@ export function useSolve(campusId: string, lastSolve: SolveView | null): SolveCo
   };
 }
 
-function isActive({ state }: SolveView): boolean {
-  return state === 'queued' || state === 'solving';
-}
-
-function refusalOf(error: unknown): Problem | 'offline' {
+function refusalOf(error: unknown): Refusal | 'offline' {
   if (error instanceof OfflineError) return 'offline';
   if (error instanceof RefusedError) return error.problem;
   throw error;

@@ -1,15 +1,21 @@
-import { api, OfflineError, type SolveProgress, type SolveView } from '../api.js';
+import { api, OfflineError, SOLVE_EVENT, type Solve } from '../api.js';
 
 interface Watcher {
-  readonly onView: (view: SolveView | ((before: SolveView | null) => SolveView | null)) => void;
-  readonly onTouch: (inTouch: boolean) => void;
+  readonly onSolve: (solve: Solve) => void;
+  /** Told whether the api still answers. */
+  readonly onTouch: (isInTouch: boolean) => void;
 }
 
 const LOOK_AGAIN_MS = 2_000;
 
+/** True while a solve may still change. */
+export function isActive({ state }: Solve): boolean {
+  return state === 'queued' || state === 'solving';
+}
+
 /**
- * Follows one solve by its server-sent events, and asks for its state when the stream opens, ends
- * or breaks: a solve can end while nobody listens. Returns what stops the watch.
+ * Follows one solve by its stream of events, and asks for its state whenever the stream breaks: a
+ * solve can end while nobody listens. Returns what stops the watch.
  */
 export function watchSolve(solveId: string, watcher: Watcher): () => void {
   const events = new EventSource(api.solveEventsPath(solveId));
@@ -22,28 +28,27 @@ export function watchSolve(solveId: string, watcher: Watcher): () => void {
     events.close();
   };
 
+  const see = (solve: Solve): void => {
+    watcher.onTouch(true);
+    watcher.onSolve(solve);
+    if (!isActive(solve)) stop();
+  };
+
   const look = async (): Promise<void> => {
     clearTimeout(timer);
     try {
-      const view = await api.solve(solveId);
-      if (isOver) return;
-      watcher.onTouch(true);
-      watcher.onView(view);
-      if (view.state !== 'queued' && view.state !== 'solving') return stop();
+      const solve = await api.solve(solveId);
+      if (!isOver) see(solve);
     } catch (error) {
-      if (isOver) return;
-      watcher.onTouch(!(error instanceof OfflineError));
+      if (!isOver) watcher.onTouch(!(error instanceof OfflineError));
     }
-    if (events.readyState !== EventSource.OPEN) timer = setTimeout(() => void look(), LOOK_AGAIN_MS);
+    const isSilent = events.readyState !== EventSource.OPEN;
+    if (!isOver && isSilent) timer = setTimeout(() => void look(), LOOK_AGAIN_MS);
   };
 
-  const onProgress = (event: MessageEvent<string>): void => {
-    const progress = JSON.parse(event.data) as SolveProgress;
-    watcher.onView((before) => before && { ...before, state: 'solving', progress });
-  };
-
-  events.addEventListener('progress', onProgress);
-  events.addEventListener('ended', () => void look());
+  events.addEventListener(SOLVE_EVENT, ({ data }: MessageEvent<string>) => {
+    see(JSON.parse(data) as Solve);
+  });
   events.addEventListener('error', () => void look());
   return stop;
 }
