@@ -6,7 +6,7 @@ import { campusFileSchema } from '#contracts/campus-file.schema.js';
  */
 export const campusBody = {
   '~standard': {
-    ...campusFileSchema['~standard'],
+    ...campusFileSchema.meta({ id: 'CampusFile' })['~standard'],
     validate: (value: unknown) => ({ value }),
   },
 } as const;

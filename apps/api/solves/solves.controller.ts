@@ -1,6 +1,6 @@
 import { Body, Controller, Get, HttpCode, Inject, Param, Post, Res, Sse } from '@nestjs/common';
 import type { MessageEvent } from '@nestjs/common';
-import { ApiOperation, ApiProduces, ApiResponse, ApiTags } from '@nestjs/swagger';
+import { ApiOperation, ApiResponse, ApiTags } from '@nestjs/swagger';
 import type { HttpReply } from '../http-reply.js';
 import { map, type Observable } from 'rxjs';
 import { idParams } from '#contracts/http/common.js';
@@ -83,7 +83,11 @@ export class SolvesController {
   @ApiOperation({
     summary: 'Follow a solve: an event `solve` at each change, until its final state',
   })
-  @ApiProduces('text/event-stream')
+  @ApiResponse({
+    status: 200,
+    description: 'Events whose data is the solve',
+    content: { 'text/event-stream': { schema: { type: 'string' } } },
+  })
   @ApiProblems('request-invalid', 'unknown-solve')
   async events(
     @Param({ schema: idParams }) { id }: { id: string },

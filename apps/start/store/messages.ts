@@ -1,4 +1,4 @@
-import type { LockHolder } from './folder-lock.js';
+import type { LockHolder } from '#persistence/embedded/folder-lock.js';
 
 /** What the store's process tells the process that started it. */
 export type StoreMessage =

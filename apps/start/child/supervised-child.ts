@@ -1,0 +1,78 @@
+import { fork, type ChildProcess } from 'node:child_process';
+
+export interface ChildPlan {
+  /** For messages to people: "the solver". */
+  readonly name: string;
+  readonly module: string;
+  readonly args?: readonly string[];
+  /** Added to this process's environment; asked for at every start. */
+  readonly env?: () => Readonly<Record<string, string>>;
+  /** Exit codes after which starting it again would not help. */
+  readonly finalExitCodes?: readonly number[];
+  readonly onMessage: (message: unknown) => void;
+  /** The child ended for good although nobody stopped it. */
+  readonly onGivenUp: (reason: string) => void;
+}
+
+/** Milliseconds: a child that lived this long was healthy, so its next end is the first again. */
+const healthyAfter = 30_000;
+const firstWait = 200;
+const longestWait = 5_000;
+const mostQuickEnds = 6;
+
+/** A child process that is started again whenever it ends, until it is stopped. */
+export class SupervisedChild {
+  #child: ChildProcess | null = null;
+  #waiting: NodeJS.Timeout | undefined;
+  #stopping = false;
+  #quickEnds = 0;
+
+  constructor(private readonly plan: ChildPlan) {}
+
+  /** Null while it is being started again. */
+  get pid(): number | null {
+    return this.#child?.pid ?? null;
+  }
+
+  start(): void {
+    const { args = [], env, module, onMessage } = this.plan;
+    const startedAt = Date.now();
+    const child = fork(module, [...args], {
+      env: { ...process.env, ...env?.() },
+      stdio: ['ignore', 'inherit', 'inherit', 'ipc'],
+    });
+    this.#child = child;
+    child.on('message', onMessage);
+    child.on('error', (error) => console.error(`${this.plan.name}: ${error.message}`));
+    child.on('exit', (code, signal) => {
+      this.#child = null;
+      if (!this.#stopping) this.#onEnd({ code, signal, lived: Date.now() - startedAt });
+    });
+  }
+
+  /** Tells the child to stop and waits for its end; after `patience` milliseconds it is killed. */
+  async stop(patience = 10_000): Promise<void> {
+    this.#stopping = true;
+    clearTimeout(this.#waiting);
+    const child = this.#child;
+    if (child === null) return;
+    const gone = new Promise<void>((resolve) => child.once('exit', () => resolve()));
+    if (child.connected) child.send('stop');
+    const kill = setTimeout(() => child.kill('SIGKILL'), patience);
+    await gone;
+    clearTimeout(kill);
+  }
+
+  #onEnd(end: { code: number | null; signal: string | null; lived: number }): void {
+    const how = end.signal ?? `exit code ${end.code}`;
+    this.#quickEnds = end.lived > healthyAfter ? 1 : this.#quickEnds + 1;
+    const isFinal = end.code !== null && this.plan.finalExitCodes?.includes(end.code) === true;
+    if (isFinal || this.#quickEnds > mostQuickEnds) {
+      this.plan.onGivenUp(`${this.plan.name} ended (${how})`);
+      return;
+    }
+    const wait = Math.min(firstWait * 2 ** (this.#quickEnds - 1), longestWait);
+    console.error(`${this.plan.name} ended (${how}) and is started again`);
+    this.#waiting = setTimeout(() => this.start(), wait);
+  }
+}

@@ -1,0 +1,21 @@
+import type { SolveRequest } from '#planning/solve-request.js';
+
+/** One line about a solve under way: elapsed, best plan so far, gap. */
+export function progressText({ progress, state, attempts }: SolveRequest): string {
+  if (state === 'queued')
+    return attempts === 0 ? 'waiting for the solver' : 'waiting to be retried';
+  if (progress === null) return 'starting';
+  const { bestObjective, elapsedSeconds, gap, tier } = progress;
+  const best =
+    bestObjective === null ? 'no plan yet' : `best plan so far ${compact(bestObjective)}`;
+  const parts = [
+    `${Math.floor(elapsedSeconds)} s`,
+    tier === null ? best : `${best} (${tier})`,
+    gap === null ? 'gap not known yet' : `gap ${(gap * 100).toFixed(1)} %`,
+  ];
+  return parts.join(', ');
+}
+
+function compact(value: number): string {
+  return value.toLocaleString('en-US', { maximumFractionDigits: 1 });
+}
