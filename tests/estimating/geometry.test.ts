@@ -1,0 +1,458 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Position, Rings } from '#domain/site.js';
+import { areaSqFt, isClosed, perimeterFt, ringMeasures } from '#estimating/geometry/area.js';
+import { centroid } from '#estimating/geometry/centroid.js';
+import { crossingEdges } from '#estimating/geometry/crossings.js';
+import { distanceFt, inverse, positionAt } from '#estimating/geometry/distance.js';
+import { overlapSqFt, remainderSqFt, unionSqFt } from '#estimating/geometry/overlap.js';
+import { repairBoundary } from '#estimating/geometry/repair.js';
+import { boundaryFindings } from '#estimating/geometry/ring-findings.js';
+import {
+  rootProtectionCircle,
+  rootProtectionOfSite,
+} from '#estimating/geometry/root-protection.js';
+import { statedAreaFindings } from '#estimating/geometry/stated-area.js';
+import { geometryChecks, OCEAN_SITE } from './outside/geometry.checks.js';
+import { runOutsideChecks } from './outside/outside-check.js';
+
+runOutsideChecks(geometryChecks);
+
+const NEAR: Position = [-38, 47.7];
+
+/** A rectangle east and north of NEAR, in feet, wound counter-clockwise. */
+function rectangle(eastFt: number, northFt: number, [offEast, offNorth] = [0, 0]): Rings {
+  const corner = (east: number, north: number): Position =>
+    positionAt(positionAt(NEAR, 90, offEast + east), 0, offNorth + north);
+  const ring = [corner(0, 0), corner(eastFt, 0), corner(eastFt, northFt), corner(0, northFt)];
+  return [[...ring, ring[0]!]];
+}
+
+const feet = fc.integer({ min: 20, max: 600 });
+
+describe('area and perimeter', () => {
+  test('a hole is taken out of the area and its edge added to the perimeter', () => {
+    const outer = rectangle(200, 100)[0]!;
+    const hole = rectangle(50, 40, [20, 20])[0]!;
+    expect(areaSqFt([outer, hole])).toBeCloseTo(areaSqFt([outer]) - areaSqFt([hole]), 6);
+    expect(areaSqFt([outer, hole])).toBeCloseTo(18_000, 0);
+    expect(perimeterFt([outer, hole])).toBeCloseTo(600 + 180, 1);
+  });
+
+  test('does not depend on which way a ring winds or whether it is closed', () => {
+    const ring = rectangle(120, 80)[0]!;
+    expect(areaSqFt([[...ring].reverse()])).toBeCloseTo(areaSqFt([ring]), 6);
+    expect(areaSqFt([ring.slice(0, -1)])).toBeCloseTo(areaSqFt([ring]), 6);
+    expect(ringMeasures([...ring].reverse()).squareMeters).toBeLessThan(0);
+  });
+
+  test('no ring has no area', () => expect(areaSqFt([])).toBe(0));
+
+  test('cutting a rectangle in two conserves its area', () => {
+    fc.assert(
+      fc.property(feet, feet, feet, (west, east, north) => {
+        const whole = areaSqFt(rectangle(west + east, north));
+        const parts =
+          areaSqFt(rectangle(west, north)) + areaSqFt(rectangle(east, north, [west, 0]));
+        expect(Math.abs(parts - whole)).toBeLessThan(whole * 1e-5 + 0.01);
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  test('grows with each side', () => {
+    fc.assert(
+      fc.property(feet, feet, (east, north) => {
+        expect(areaSqFt(rectangle(east + 1, north))).toBeGreaterThan(
+          areaSqFt(rectangle(east, north)),
+        );
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  test('a closed ring repeats its first position', () => {
+    expect(isClosed(OCEAN_SITE)).toBe(true);
+    expect(isClosed(OCEAN_SITE.slice(0, -1))).toBe(false);
+    expect(
+      isClosed([
+        [1, 2],
+        [1, 3],
+      ]),
+    ).toBe(false);
+    expect(
+      isClosed([
+        [1, 2],
+        [3, 2],
+      ]),
+    ).toBe(false);
+    expect(isClosed([[1, 2]])).toBe(false);
+    expect(isClosed([])).toBe(false);
+  });
+});
+
+describe('distance and position', () => {
+  test('going out and measuring back gives the distance and azimuth', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 1, max: 9_000 }),
+        fc.integer({ min: -179, max: 179 }),
+        (far, azimuth) => {
+          const there = positionAt(NEAR, azimuth, far);
+          expect(distanceFt(NEAR, there)).toBeCloseTo(far, 4);
+          expect(inverse(NEAR, there).azimuth).toBeCloseTo(azimuth, 4);
+        },
+      ),
+    );
+  });
+
+  test('a place is no distance from itself', () => expect(distanceFt(NEAR, NEAR)).toBe(0));
+});
+
+describe('centroid', () => {
+  test('of a rectangle lies at its middle', () => {
+    const [x, y] = centroid(rectangle(400, 100));
+    const [middleX, middleY] = positionAt(positionAt(NEAR, 90, 200), 0, 50);
+    expect(x).toBeCloseTo(middleX, 7);
+    expect(y).toBeCloseTo(middleY, 7);
+  });
+
+  test('moves away from a hole', () => {
+    const outer = rectangle(400, 100)[0]!;
+    const hole = rectangle(100, 100 - 20, [290, 10])[0]!;
+    const [x] = centroid([outer, hole]);
+    const expected = (40_000 * 200 - 8_000 * 340) / 32_000;
+    expect(distanceFt([x, NEAR[1]], NEAR)).toBeCloseTo(expected, 1);
+    const turned = centroid([[...outer].reverse(), hole]);
+    expect(turned[0]).toBeCloseTo(x, 9);
+  });
+
+  test('does not exist without area or positions', () => {
+    expect(() => centroid([])).toThrow(/without positions/);
+    expect(() => centroid([[NEAR, positionAt(NEAR, 0, 9), NEAR]])).toThrow(/zero area/);
+  });
+});
+
+describe('overlap', () => {
+  test('of rectangles is the rectangle they share', () => {
+    const one = rectangle(200, 100);
+    const other = rectangle(200, 100, [150, 20]);
+    expect(overlapSqFt([one], [other])).toBeCloseTo(50 * 80, 0);
+    expect(unionSqFt([one, other])).toBeCloseTo(40_000 - 4_000, 0);
+    expect(remainderSqFt([one], [other])).toBeCloseTo(20_000 - 4_000, 0);
+  });
+
+  test('is nothing for sites apart or without sites', () => {
+    const one = rectangle(50, 50);
+    expect(overlapSqFt([one], [rectangle(50, 50, [100, 0])])).toBe(0);
+    expect(overlapSqFt([one], [])).toBe(0);
+    expect(overlapSqFt([], [one])).toBe(0);
+    expect(unionSqFt([])).toBe(0);
+  });
+
+  test('is the same both ways and never above either area', () => {
+    fc.assert(
+      fc.property(feet, feet, fc.integer({ min: -300, max: 300 }), (east, north, off) => {
+        const one = rectangle(east, north);
+        const other = rectangle(north, east, [off, off]);
+        const shared = overlapSqFt([one], [other]);
+        expect(shared).toBeCloseTo(overlapSqFt([other], [one]), 4);
+        expect(shared).toBeLessThanOrEqual(areaSqFt(one) * (1 + 1e-6));
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  test('a shared edge drawn with dust in its coordinates does not break the clipper', () => {
+    const one = rectangle(100, 100);
+    const dusty: Rings = [one[0]!.map(([x, y]) => [x + 3e-13, y - 2e-13])];
+    expect(overlapSqFt([one], [dusty])).toBeCloseTo(areaSqFt(one), 0);
+  });
+});
+
+describe('root protection', () => {
+  test('a circle has the area of the circle and winds counter-clockwise', () => {
+    const circle = rootProtectionCircle({ position: NEAR, trunkInches: 28, feetPerInch: 1 });
+    expect(areaSqFt(circle)).toBeCloseTo(Math.PI * 28 ** 2, 1);
+    expect(ringMeasures(circle[0]!).squareMeters).toBeGreaterThan(0);
+    expect(isClosed(circle[0]!)).toBe(true);
+    expect(circle[0]!.length).toBe(65);
+  });
+
+  test('two trees in one place protect no more than one', () => {
+    const site = rectangle(100, 100);
+    const tree = {
+      position: positionAt(positionAt(NEAR, 90, 50), 0, 50),
+      trunkInches: 20,
+      feetPerInch: 1,
+    };
+    const one = rootProtectionOfSite(site, [tree]);
+    expect(one.protectedSqFt).toBeCloseTo(Math.PI * 400, 0);
+    expect(one.share).toBeCloseTo((Math.PI * 400) / 10_000, 4);
+    expect(rootProtectionOfSite(site, [tree, tree]).protectedSqFt).toBeCloseTo(
+      one.protectedSqFt,
+      2,
+    );
+  });
+
+  test('no tree protects nothing; a tree over the edge only what lies on the site', () => {
+    const site = rectangle(100, 100);
+    expect(rootProtectionOfSite(site, [])).toEqual({ protectedSqFt: 0, share: 0 });
+    const corner = { position: NEAR, trunkInches: 20, feetPerInch: 1 };
+    expect(rootProtectionOfSite(site, [corner]).protectedSqFt).toBeCloseTo((Math.PI * 400) / 4, 0);
+  });
+});
+
+describe('what is wrong with a boundary', () => {
+  const problems = (rings: Rings, near?: Position): string[] =>
+    boundaryFindings(rings, near).map((f) => `${f.severity}: ${f.field} ${f.problem}`);
+
+  test('nothing, for a proper one', () => {
+    expect(problems([OCEAN_SITE])).toEqual([]);
+    expect(problems([OCEAN_SITE], NEAR)).toEqual([]);
+  });
+
+  test('no ring at all', () => expect(problems([])).toEqual(['reject: boundary has no ring']));
+
+  test('not closed: repaired and said', () => {
+    expect(problems([OCEAN_SITE.slice(0, -1)])).toEqual(['warn: boundary is not closed']);
+    expect(repairBoundary([OCEAN_SITE.slice(0, -1)])).toEqual([OCEAN_SITE]);
+  });
+
+  test('wound the wrong way: repaired and said', () => {
+    expect(problems([[...OCEAN_SITE].reverse()])).toEqual(['warn: boundary winds clockwise']);
+    const repaired = repairBoundary([[...OCEAN_SITE].reverse()]);
+    expect(ringMeasures(repaired[0]!).squareMeters).toBeGreaterThan(0);
+  });
+
+  test('a hole must wind clockwise', () => {
+    const outer = rectangle(200, 200)[0]!;
+    const hole = rectangle(50, 50, [20, 20])[0]!;
+    expect(problems([outer, hole])).toEqual(['warn: boundary hole 1 winds counter-clockwise']);
+    expect(problems([outer, [...hole].reverse()])).toEqual([]);
+    expect(problems(repairBoundary([outer, hole]))).toEqual([]);
+  });
+
+  test('repeated positions are dropped', () => {
+    const twice = OCEAN_SITE.flatMap((p) => [p, p]);
+    expect(repairBoundary([twice])).toEqual([OCEAN_SITE]);
+  });
+
+  test('crossing itself', () => {
+    const bow: Position[] = [
+      [0, 0],
+      [0.002, 0.002],
+      [0.002, 0],
+      [0, 0.002],
+      [0, 0],
+    ];
+    expect(problems([bow])).toEqual(['reject: boundary crosses itself: edge 1 meets edge 3']);
+  });
+
+  test('two corners', () => {
+    const line: Position[] = [
+      [0, 0],
+      [0.001, 0.001],
+      [0, 0],
+    ];
+    expect(problems([line])).toEqual(['reject: boundary has 2 distinct positions']);
+  });
+
+  test('latitude before longitude, told by the range or by where the campus is', () => {
+    const swap = OCEAN_SITE.map(([x, y]): Position => [y, x]);
+    expect(problems([swap])).toEqual(['warn: boundary winds clockwise']);
+    expect(problems([swap], NEAR)).toEqual([
+      'reject: boundary seems to give latitude before longitude',
+    ]);
+    const western = OCEAN_SITE.map(([x, y]): Position => [y, x - 80]);
+    expect(problems([western])).toEqual([
+      'reject: boundary seems to give latitude before longitude',
+    ]);
+  });
+
+  test('a place far from campus is not called swapped', () => {
+    const far = OCEAN_SITE.map(([x, y]): Position => [x + 20, y]);
+    expect(problems([far], NEAR)).toEqual([]);
+    const close = OCEAN_SITE.map(([x, y]): Position => [x + 1, y]);
+    expect(problems([close], NEAR)).toEqual([]);
+  });
+
+  test('projected coordinates', () => {
+    const meters: Position[] = [
+      [500_000, 5_282_000],
+      [500_080, 5_282_000],
+      [500_080, 5_282_060],
+      [500_000, 5_282_000],
+    ];
+    expect(problems([meters])).toEqual([
+      'reject: boundary is not in degrees; it looks like projected coordinates',
+    ]);
+  });
+
+  test('not a number', () => {
+    expect(
+      problems([
+        [
+          [Number.NaN, 1],
+          [0, 1],
+          [1, 1],
+          [0, 0],
+        ],
+      ]),
+    ).toEqual(['reject: boundary has a position that is not a number']);
+    expect(
+      problems([
+        [
+          [0, 1],
+          [0, Infinity],
+          [1, 1],
+          [0, 0],
+        ],
+      ])[0],
+    ).toContain('not a number');
+  });
+
+  test('a sliver', () => {
+    expect(problems(rectangle(400, 1.5))).toEqual([
+      'warn: boundary is a sliver: about 1.5 ft wide on average',
+    ]);
+    expect(problems(rectangle(400, 3.1))).toEqual([]);
+    expect(problems(rectangle(400, 0.05))[0]).toMatch(/^reject: boundary is a sliver/);
+  });
+
+  test('every finding says what to do', () => {
+    const all = [
+      ...boundaryFindings([]),
+      ...boundaryFindings([OCEAN_SITE.slice(0, -1)]),
+      ...boundaryFindings([[...OCEAN_SITE].reverse()]),
+      ...boundaryFindings([OCEAN_SITE.map(([x, y]): Position => [y, x])], NEAR),
+      ...boundaryFindings(rectangle(400, 0.05)),
+    ];
+    expect(all.length).toBe(5);
+    for (const finding of all) expect(finding.remedy.length).toBeGreaterThan(10);
+  });
+});
+
+describe('edges that meet', () => {
+  test('a corner laid on another edge', () => {
+    const touching: Position[] = [
+      [0, 0],
+      [4, 0],
+      [4, 4],
+      [2, 0],
+      [0, 4],
+      [0, 0],
+    ];
+    expect(crossingEdges(touching)).toEqual([0, 2]);
+  });
+
+  test('an edge that runs back over its neighbor', () => {
+    expect(
+      crossingEdges([
+        [0, 0],
+        [4, 0],
+        [2, 0],
+        [2, 4],
+        [0, 0],
+      ]),
+    ).toEqual([0, 1]);
+    expect(
+      crossingEdges([
+        [0, 0],
+        [4, 0],
+        [4, 4],
+        [0, 4],
+        [0, -2],
+        [0, 0],
+      ]),
+    ).toEqual([0, 3]);
+    expect(
+      crossingEdges([
+        [2, 0],
+        [4, 0],
+        [4, 4],
+        [0, 0],
+        [3, 0],
+        [2, 0],
+      ]),
+    ).not.toBeUndefined();
+  });
+
+  test('a straight corner is no crossing', () => {
+    expect(
+      crossingEdges([
+        [0, 0],
+        [2, 0],
+        [4, 0],
+        [4, 4],
+        [0, 4],
+        [0, 2],
+        [0, 0],
+      ]),
+    ).toBeUndefined();
+  });
+
+  test('an open ring is taken as closed, and repeated positions as one', () => {
+    expect(
+      crossingEdges([
+        [0, 0],
+        [4, 0],
+        [4, 4],
+        [0, 4],
+      ]),
+    ).toBeUndefined();
+    expect(
+      crossingEdges([
+        [0, 0],
+        [0, 0],
+        [4, 0],
+        [4, 4],
+        [4, 4],
+        [0, 4],
+        [0, 0],
+      ]),
+    ).toBeUndefined();
+    expect(
+      crossingEdges([
+        [0, 0],
+        [4, 4],
+        [4, 0],
+        [0, 4],
+      ]),
+    ).toEqual([0, 2]);
+  });
+
+  test('edges in line but apart do not meet', () => {
+    const comb: Position[] = [
+      [0, 0],
+      [2, 0],
+      [2, 1],
+      [4, 1],
+      [4, 0],
+      [6, 0],
+      [6, 3],
+      [0, 3],
+      [0, 0],
+    ];
+    expect(crossingEdges(comb)).toBeUndefined();
+  });
+});
+
+describe('stated against drawn area', () => {
+  test('a slipped digit is named with both areas', () => {
+    const [finding] = statedAreaFindings({ site: 'TVU-14', drawnSqFt: 17_480, statedSqFt: 1_750 });
+    expect(finding).toEqual({
+      field: 'areaSqFt',
+      value: 1_750,
+      severity: 'warn',
+      problem: 'TVU-14: the drawn boundary is 17,480 sf but the stated area is 1,750 sf',
+      remedy: 'Planning uses the drawn area until you confirm.',
+    });
+  });
+
+  test('five percent either way is let pass', () => {
+    const at = (statedSqFt: number): number =>
+      statedAreaFindings({ site: 'TVU-01', drawnSqFt: 10_000, statedSqFt }).length;
+    expect([9_499, 9_500, 10_500, 10_501].map(at)).toEqual([1, 0, 0, 1]);
+  });
+});
