@@ -14,7 +14,7 @@ export const yearlyInflowSchema = z.strictObject({
   to: fiscalYearText.optional().describe('Left out: to the end of the plan and its tail.'),
   everyYears: z.int().min(1).max(50).optional().describe('Left out: every year.'),
   amountDollars: dollars,
-  growthPercent: z.number().min(-50).max(50).optional().describe('Per fiscal year. Left out: 0.'),
+  growthPercent: z.number().min(-20).max(20).optional().describe('Per fiscal year. Left out: 0.'),
 });
 
 /** A pot of money with rules. */
@@ -70,7 +70,7 @@ export const standingCostSchema = z.strictObject({
   escalation: escalationKind,
 });
 
-const growth = z.number().min(-20).max(50);
+const growth = z.number().min(-20).max(20);
 
 /** Yearly price growth in percent, counted from the price year. */
 export const escalationSchema = z.strictObject({

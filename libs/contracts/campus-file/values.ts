@@ -11,12 +11,13 @@ export const DATE_MESSAGE = 'is not a date such as "2027-09-15"';
  */
 export const fiscalYearText = z
   .string({ error: (issue) => (issue.input === undefined ? undefined : FISCAL_YEAR_MESSAGE) })
-  .regex(/^FY(19|20|21)\d\d$/, { error: FISCAL_YEAR_MESSAGE })
+  .regex(/^FY(19|20)\d\d$/, { error: FISCAL_YEAR_MESSAGE })
   .describe('Fiscal year, named by the calendar year in which it ends: FY2028 ends in 2028.');
 
 /** An ISO date that exists in the calendar, for example `2027-09-15`. */
 export const isoDate = z.iso
   .date({ error: (issue) => (issue.input === undefined ? undefined : DATE_MESSAGE) })
+  .regex(/^(19|20)/, { error: DATE_MESSAGE })
   .describe('ISO date, for example 2027-09-15.');
 
 /** Identifier that other records refer to. */

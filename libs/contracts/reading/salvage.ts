@@ -26,10 +26,12 @@ export function salvage(document: Record<string, unknown>): FileParts {
   return {};
 }
 
-/** Checks loop over the calendar, so its numbers must be within bounds as well. */
+/** Parts that the checks compute with, so that their numbers must be within bounds as well. */
+const COMPUTED: ReadonlySet<PropertyKey | undefined> = new Set(['calendar', 'funds', 'workDays']);
+
 function isUnreadable({ kind, path }: Issue): boolean {
   if (kind === 'missing') return path.length > 1;
-  if (path[0] === 'calendar') return kind !== 'unknown-field';
+  if (COMPUTED.has(path[0])) return kind !== 'unknown-field';
   return !['below', 'above', 'unknown-field', 'id', 'key', 'whole'].includes(kind);
 }
 

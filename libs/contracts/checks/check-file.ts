@@ -1,0 +1,44 @@
+import type { Problem } from '#domain/problem.js';
+import { buildTypeProblems } from './build-types.js';
+import { calendarProblems } from './calendar.js';
+import { commitmentProblems } from './commitments.js';
+import { compostProblems } from './compost.js';
+import { constructionProblems } from './conflicts.js';
+import { duplicateIdProblems } from './duplicate-ids.js';
+import { evidenceProblems } from './evidence.js';
+import type { FileView } from './file-view.js';
+import { fundProblems } from './funds.js';
+import { giftProblems } from './gifts.js';
+import { handPlacementProblems } from './hand-placements.js';
+import { laborProblems } from './labor.js';
+import { siteOrderProblems } from './order-of-sites.js';
+import { rangeProblems } from './range-problems.js';
+import { referenceProblems } from './references.js';
+import { restrictedFundProblems } from './restricted-funds.js';
+import { siteProblems } from './sites.js';
+import { totalProblems } from './totals.js';
+
+const CHECKS: readonly ((view: FileView) => Problem[])[] = [
+  calendarProblems,
+  duplicateIdProblems,
+  referenceProblems,
+  totalProblems,
+  siteProblems,
+  evidenceProblems,
+  rangeProblems,
+  buildTypeProblems,
+  laborProblems,
+  fundProblems,
+  restrictedFundProblems,
+  giftProblems,
+  compostProblems,
+  constructionProblems,
+  siteOrderProblems,
+  commitmentProblems,
+  handPlacementProblems,
+];
+
+/** Everything that the parts of a file say wrongly together, boundaries left to the geometry checks. */
+export function checkFile(view: FileView): Problem[] {
+  return CHECKS.flatMap((check) => check(view));
+}

@@ -1,0 +1,66 @@
+import type { FileView } from './file-view.js';
+import type { Reference } from './references.js';
+
+interface SiteReferences {
+  /** May be candidate or existing. */
+  readonly any: readonly Reference[];
+  /** Must still be to build. */
+  readonly candidates: readonly Reference[];
+}
+
+export function siteReferences(view: FileView): SiteReferences {
+  return {
+    any: [
+      ...view.funds.flatMap((fund) =>
+        each(`fund ${fund.id}`, 'restriction.sites', listed(fund.restriction.sites)),
+      ),
+      ...view.construction.flatMap((works) => each(`works ${works.id}`, 'sites', works.sites)),
+    ],
+    candidates: [
+      ...view.precedence.flatMap(({ before, after }) => {
+        const record = `precedence ${before} before ${after}`;
+        return [...each(record, 'before', [before]), ...each(record, 'after', [after])];
+      }),
+      ...view.exclusiveGroups.flatMap((group) =>
+        each(`exclusive group ${group.id}`, 'sites', group.sites),
+      ),
+      ...view.commitments.flatMap(({ id, test }) =>
+        test.kind === 'named-site' ? each(`commitment ${id}`, 'test.site', [test.site]) : [],
+      ),
+      ...view.handPlacements.flatMap(({ site }) => each(`hand placement ${site}`, 'site', [site])),
+    ],
+  };
+}
+
+export function buildTypeReferences(view: FileView): readonly Reference[] {
+  return [
+    ...view.candidateSites.flatMap((site) =>
+      each(`site ${site.id}`, 'buildTypes', site.buildTypes),
+    ),
+    ...view.existingSites.flatMap((site) => each(`site ${site.id}`, 'buildType', [site.buildType])),
+    ...[...view.candidateSites, ...view.existingSites].flatMap((site) =>
+      site.gates.flatMap(({ kind, bars }) =>
+        each(`site ${site.id}`, `gates[${kind}].bars`, typeof bars === 'string' ? [] : bars),
+      ),
+    ),
+    ...view.funds.flatMap((fund) =>
+      each(`fund ${fund.id}`, 'restriction.buildTypes', listed(fund.restriction.buildTypes)),
+    ),
+    ...view.commitments.flatMap(({ id, test }) =>
+      'buildTypes' in test
+        ? each(`commitment ${id}`, 'test.buildTypes', listed(test.buildTypes))
+        : [],
+    ),
+    ...view.handPlacements.flatMap(({ site, buildType }) =>
+      buildType === undefined ? [] : each(`hand placement ${site}`, 'buildType', [buildType]),
+    ),
+  ];
+}
+
+function listed(ids: 'any' | readonly string[]): readonly string[] {
+  return ids === 'any' ? [] : ids;
+}
+
+function each(record: string, field: string, ids: readonly string[]): Reference[] {
+  return ids.map((to) => ({ record, field, to }));
+}
