@@ -34,10 +34,7 @@ export async function renderPdf(document: PlanDocument): Promise<Uint8Array> {
     pageHeight: geometry.contentHeight,
     parent: tags.root,
   };
-  const pieces = [
-    ...titlePieces(document, context),
-    ...layoutBlocks(document.blocks, context),
-  ];
+  const pieces = [...titlePieces(document, context), ...layoutBlocks(document.blocks, context)];
   const pages = drawPieces(pieces, geometry, file.pdf);
   for (let page = 1; page <= pages; page += 1) {
     file.pdf.switchToPage(page - 1);

@@ -3,7 +3,13 @@ import { bold, italic } from '#report/document/inline.js';
 import { fact, keyFacts } from '#report/document/key-facts.js';
 import type { Block, PlanDocument } from '#report/document/plan-document.js';
 import { numberColumn, row, table, textColumn, totalRow } from '#report/document/table.js';
-import { heading, leadParagraph, list, paragraph, smallPrint } from '#report/document/text-blocks.js';
+import {
+  heading,
+  leadParagraph,
+  list,
+  paragraph,
+  smallPrint,
+} from '#report/document/text-blocks.js';
 
 /** A document of the given blocks with everything else filled in. */
 export function documentOf(
@@ -28,12 +34,20 @@ export function documentOf(
 
 /** One of each block but figures, with sample numbers. */
 export const sampleBlocks: readonly Block[] = [
-  leadParagraph('Two summers from now the sites already built need more care than the crew can give.'),
+  leadParagraph(
+    'Two summers from now the sites already built need more care than the crew can give.',
+  ),
   callout('decision', 'Decision sought', [
     'Fund one position from July 2028, or skip the build of fiscal year 2029.',
   ]),
   heading(1, 'Next site'),
-  paragraph('The plan takes ', bold('East Hall Court'), ' first, since ', italic('its gift'), ' expires.'),
+  paragraph(
+    'The plan takes ',
+    bold('East Hall Court'),
+    ' first, since ',
+    italic('its gift'),
+    ' expires.',
+  ),
   keyFacts(
     [
       fact('Area', '11,000 sf'),
@@ -43,11 +57,20 @@ export const sampleBlocks: readonly Block[] = [
     ],
     2,
   ),
-  list('number', ['Ask for the position in November.', 'Order compost by June.', 'Sheet mulch in October.']),
+  list('number', [
+    'Ask for the position in November.',
+    'Order compost by June.',
+    'Sheet mulch in October.',
+  ]),
   heading(2, 'Costs'),
   table({
     caption: 'Capital by site, dollars of the year of spending',
-    columns: [textColumn('Site'), numberColumn('Low'), numberColumn('Planned'), numberColumn('High')],
+    columns: [
+      textColumn('Site'),
+      numberColumn('Low'),
+      numberColumn('Planned'),
+      numberColumn('High'),
+    ],
     rows: [
       row('East Hall Court', '61,600', '88,000', '132,000'),
       row('Library Slope', '58,100', '83,000', '124,500'),

@@ -15,7 +15,11 @@ export const careFigure = seasonCareFigure({
   unit: 'Hours',
   series: [
     { label: 'First year', hatch: 'dark', values: years.map(() => 208) },
-    { label: 'Years 2 and 3', hatch: 'diagonal', values: years.map((_, n) => Math.min(n, 2) * 145) },
+    {
+      label: 'Years 2 and 3',
+      hatch: 'diagonal',
+      values: years.map((_, n) => Math.min(n, 2) * 145),
+    },
     {
       label: 'Mature',
       hatch: 'light',
@@ -57,7 +61,12 @@ export const mapFigure = campusMapFigure(
     title: 'Candidate sites on the campus',
     height: 300,
     areas: [
-      { label: 'TVU-19 East Hall Court', ring: block(900, 500, 130, 90), hatch: 'diagonal', outline: 'solid' },
+      {
+        label: 'TVU-19 East Hall Court',
+        ring: block(900, 500, 130, 90),
+        hatch: 'diagonal',
+        outline: 'solid',
+      },
       { label: 'TVU-03', ring: block(200, 640, 160, 120), hatch: 'light', outline: 'solid' },
       { label: 'TVU-14', ring: block(420, 180, 220, 90), hatch: 'none', outline: 'dashed' },
       { label: 'TVU-15', ring: block(430, 290, 60, 40), hatch: 'dots', outline: 'solid' },

@@ -37,7 +37,9 @@ export function framed(
   return strips.map((one, index) => {
     const ends = { top: index === 0, bottom: index === strips.length - 1 };
     const draw = (at: Point) => {
-      context.tags.artifact('Layout', () => ground({ ends, height: one.height, tone }, at, context));
+      context.tags.artifact('Layout', () =>
+        ground({ ends, height: one.height, tone }, at, context),
+      );
       one.draw({ x: at.x + FRAME_PAD, y: at.y });
     };
     return { ...one, draw };

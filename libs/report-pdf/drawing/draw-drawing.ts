@@ -79,7 +79,8 @@ function drawLabel(label: Label, place: DrawingPlace, canvas: Canvas): void {
   const width = canvas.measure(text, style);
   const before = { start: 0, middle: width / 2, end: width }[label.anchor];
   const at = placed(label.at, place);
-  const start = label.turn === 'level' ? { x: at.x - before, y: at.y } : { x: at.x, y: at.y + before };
+  const start =
+    label.turn === 'level' ? { x: at.x - before, y: at.y } : { x: at.x, y: at.y + before };
   if (label.ground === 'paper') clearGround(start, width, { style, turn: label.turn, canvas });
   canvas.drawText({ text, style }, start, label.turn === 'up' ? { rotation: 90 } : {});
 }

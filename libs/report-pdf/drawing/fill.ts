@@ -10,11 +10,7 @@ const LINE_WIDTH = 0.55;
 const DOT = 0.6;
 
 /** Fills a closed ring with a hatch. */
-export function fillRing(
-  pdf: PDFKit.PDFDocument,
-  ring: readonly Point[],
-  hatch: Hatch,
-): void {
+export function fillRing(pdf: PDFKit.PDFDocument, ring: readonly Point[], hatch: Hatch): void {
   if (hatch === 'none') return;
   if (hatch === 'light' || hatch === 'medium' || hatch === 'dark') {
     tracePath(pdf, ring);

@@ -46,7 +46,10 @@ interface Setting {
 function longestWord(table: Table, index: number, { context, look }: Setting): number {
   const { canvas } = context;
   const header = styledRuns(table.columns[index]?.header ?? '', emboldened(look.cell));
-  const texts = [header, ...table.rows.map((row) => styledRuns(row.cells[index] ?? '', strong(row, look)))];
+  const texts = [
+    header,
+    ...table.rows.map((row) => styledRuns(row.cells[index] ?? '', strong(row, look))),
+  ];
   const shown = (run: StyledText) => ({ ...run, text: canvas.shown(run) });
   const units = texts.flatMap((runs) => unitsOf(runs.map(shown)));
   return Math.max(0, ...units.map((unit) => unitWidth(unit, canvas.measure)));

@@ -44,8 +44,7 @@ export function headerRow(setting: TableSetting): { first: Piece; repeated: Repe
     first: piece(height, (at) => drawCells(at, mark(tags, context)), { gap: 5, keep: 'next' }),
     repeated: repeatedHeader(setting, {
       height,
-      draw: (at) =>
-        drawCells(at, (_index, draw) => context.tags.artifact('Pagination', draw)),
+      draw: (at) => drawCells(at, (_index, draw) => context.tags.artifact('Pagination', draw)),
     }),
   };
 }

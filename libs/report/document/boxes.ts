@@ -36,11 +36,7 @@ export interface Signatures {
   readonly signers: readonly string[];
 }
 
-export function callout(
-  tone: CalloutTone,
-  title: string,
-  paragraphs: readonly Inline[],
-): Callout {
+export function callout(tone: CalloutTone, title: string, paragraphs: readonly Inline[]): Callout {
   return { kind: 'callout', tone, title, paragraphs };
 }
 

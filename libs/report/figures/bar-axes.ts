@@ -14,7 +14,10 @@ export function axisShapes(bars: StackedBars, frame: BarFrame): readonly Shape[]
     label({ x: 0, y: 9 }, bars.unit, { size: SIZE, weight: 'bold' }),
     ...frame.ticks.flatMap((tick): readonly Shape[] => [
       line({ x: left, y: frame.y(tick) }, { x: right, y: frame.y(tick) }, GRID),
-      label({ x: left - 5, y: frame.y(tick) + 2.5 }, valueText(tick), { size: SIZE, anchor: 'end' }),
+      label({ x: left - 5, y: frame.y(tick) + 2.5 }, valueText(tick), {
+        size: SIZE,
+        anchor: 'end',
+      }),
     ]),
     line({ x: left, y: bottom }, { x: right, y: bottom }, THIN),
     ...columnNames(bars.columns, frame),
@@ -26,7 +29,12 @@ function columnNames(names: readonly string[], frame: BarFrame): readonly Shape[
   const every = Math.max(1, Math.ceil(widest / frame.step));
   return names.flatMap((name, index) =>
     index % every === 0
-      ? [label({ x: center(frame, index), y: frame.bottom + 11 }, name, { size: SIZE, anchor: 'middle' })]
+      ? [
+          label({ x: center(frame, index), y: frame.bottom + 11 }, name, {
+            size: SIZE,
+            anchor: 'middle',
+          }),
+        ]
       : [],
   );
 }

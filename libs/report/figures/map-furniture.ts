@@ -16,7 +16,11 @@ export function northArrow({ x, y }: Point): readonly Shape[] {
     fill,
     stroke: THIN,
   });
-  return [half(-1, 'dark'), half(1, 'none'), label({ x: x + 8, y: y - 12 }, 'N', { weight: 'bold' })];
+  return [
+    half(-1, 'dark'),
+    half(1, 'none'),
+    label({ x: x + 8, y: y - 12 }, 'N', { weight: 'bold' }),
+  ];
 }
 
 /** A scale bar of two equal parts, of a round length near a fourth of the map's width. */
@@ -25,8 +29,7 @@ export function scaleBar(at: Point, scale: number, mapWidth: number): readonly S
   const half = (feet / 2) * scale;
   const bar = (x: number, fill: 'none' | 'dark') =>
     rect({ x, y: at.y, width: half, height: 4 }, fill, THIN);
-  const words = (x: number, text: string) =>
-    label({ x, y: at.y - 4 }, text, { anchor: 'middle' });
+  const words = (x: number, text: string) => label({ x, y: at.y - 4 }, text, { anchor: 'middle' });
   return [
     bar(at.x, 'dark'),
     bar(at.x + half, 'none'),

@@ -49,7 +49,9 @@ function requireFull(bars: StackedBars, title: string): void {
   const lengths = [...bars.series.map((series) => series.values.length), bars.supply.length];
   if (count === 0 || bars.series.length === 0) throw new RangeError(`"${title}" has no values`);
   if (lengths.some((length) => length !== count)) {
-    throw new RangeError(`"${title}" needs ${count} values in each series, got ${lengths.join(', ')}`);
+    throw new RangeError(
+      `"${title}" needs ${count} values in each series, got ${lengths.join(', ')}`,
+    );
   }
 }
 

@@ -67,7 +67,10 @@ function stripTable({ title, years, marks, bands }: YearStrip) {
     rows: years.map((year, index) =>
       row(
         String(year),
-        marks.filter((mark) => mark.year === year).map(markText).join(', ') || 'none',
+        marks
+          .filter((mark) => mark.year === year)
+          .map(markText)
+          .join(', ') || 'none',
         ...bands.map((band) => shareText(band.shares[index])),
       ),
     ),
