@@ -2,6 +2,7 @@
  * Makes a clone ready to run, then runs a built program in this same process:
  *
  *     node .config/ensure-ready.mjs                          install and build what is missing
+ *     node .config/ensure-ready.mjs --only-install           install what is missing
  *     node .config/ensure-ready.mjs apps/cli/main.js ARGS    the same, then run dist/apps/cli/main.js
  *
  * Uses nothing but Node, since it runs before anything is installed. All that it says goes to
@@ -16,18 +17,20 @@ import { withLock } from './ready/lock.mjs';
 import { fail, root } from './ready/say.mjs';
 
 refuseOldNode();
-if (installIfStale.needed() || buildIfStale.needed()) {
-  await withLock(() => {
-    if (installIfStale.needed()) installIfStale.run();
-    if (buildIfStale.needed()) buildIfStale.run();
-  });
+const onlyInstall = process.argv[2] === '--only-install';
+const steps = onlyInstall ? [installIfStale] : [installIfStale, buildIfStale];
+if (steps.some((step) => step.needed())) {
+  await withLock(() => steps.filter((step) => step.needed()).forEach((step) => step.run()));
 }
-await runProgram(process.argv[2]);
+if (!onlyInstall) await runProgram(process.argv[2]);
 
 /** Stops on a Node older than package.json asks for, which would fail later with a puzzling error. */
 function refuseOldNode() {
   const { engines } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8'));
-  const wanted = engines.node.replace(/[^\d.]/g, '').split('.').map(Number);
+  const wanted = engines.node
+    .replace(/[^\d.]/g, '')
+    .split('.')
+    .map(Number);
   const found = process.versions.node.split('.').map(Number);
   const firstDifference = wanted.findIndex((part, index) => part !== found[index]);
   if (firstDifference >= 0 && found[firstDifference] < wanted[firstDifference]) {
