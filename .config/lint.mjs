@@ -23,15 +23,7 @@ const checks = [
   {
     name: 'formatter',
     program: 'prettier/bin/prettier.cjs',
-    args: [
-      '--check',
-      '--log-level',
-      'warn',
-      '--cache',
-      '--cache-location',
-      `${cache}/prettier`,
-      '.',
-    ],
+    args: ['--check', '--log-level', 'warn', '--cache', '.'],
   },
   {
     name: 'import fence',
