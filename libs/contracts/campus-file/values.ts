@@ -26,6 +26,12 @@ export const id = z
   .regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,59}$/)
   .describe('Identifier: letters, digits, dot, dash or underscore, 60 at most.');
 
+/** Identifier of a fund, or of the pot that keeps its care share. */
+export const fundId = z
+  .string()
+  .regex(/^[A-Za-z0-9][A-Za-z0-9._-]{0,79}$/)
+  .describe('Identifier of a fund, or of its care share.');
+
 export const text = z.string().min(1).max(400);
 export const longText = z.string().max(4000);
 

@@ -50,6 +50,9 @@ export function recordAndField(document: unknown, path: Path): { record: string;
   if (SINGLES.has(part) && path.length > 1) {
     return { record: part, field: fieldText(document, path, 1) };
   }
+  if (part === 'plan' && typeof path[2] === 'number') {
+    return { record: `${String(place)} row ${path[2] + 1}`, field: fieldText(document, path, 3) };
+  }
   const noun = NOUNS[part];
   if (noun === undefined || typeof place !== 'number') {
     return { record: THE_FILE, field: fieldText(document, path, 0) };
