@@ -24,12 +24,11 @@ export function daysOnSite({ cubicYards, deliveredPerDay, spreadPerDay }: Spread
   return Math.ceil(cubicYards / Math.min(deliveredPerDay, spreadPerDay));
 }
 
-/** Most that lies in the pile at once, while deliveries outrun spreading. */
+/**
+ * Most that lies in the pile at once, when the last delivery has come: all of it less what was spread on
+ * the days before.
+ */
 export function largestPileCuYd({ cubicYards, deliveredPerDay, spreadPerDay }: Spreading): number {
-  if (spreadPerDay >= deliveredPerDay) return Math.min(cubicYards, deliveredPerDay);
-  const deliveryDays = cubicYards / deliveredPerDay;
-  return Math.max(
-    Math.min(cubicYards, deliveredPerDay),
-    cubicYards - spreadPerDay * (deliveryDays - 1),
-  );
+  const daysBefore = Math.max(0, cubicYards / deliveredPerDay - 1);
+  return cubicYards - Math.min(spreadPerDay, deliveredPerDay) * daysBefore;
 }

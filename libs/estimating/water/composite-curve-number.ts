@@ -33,7 +33,8 @@ export const UNCONNECTED_BELOW_PERCENT = 30;
 /**
  * Part of the impervious area drains over pervious ground: CNp + (P / 100)(98 - CNp)(1 - 0.5 R), R the
  * unconnected part of the impervious area. At 30 % impervious and above the figure does not apply and the
- * connected number is used. Source: TR-55 figure 2-4 (formula from memory; it gives the 78 of example 2-4).
+ * connected number is used. Source: TR-55 figure 2-4 (formula from memory; it gives 78.5 where example 2-4
+ * reads 78 off the figure).
  */
 export function unconnectedCurveNumber(
   share: ImperviousShare,

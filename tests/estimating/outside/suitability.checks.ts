@@ -1,0 +1,88 @@
+import {
+  dirichletDraw,
+  gammaDraw,
+  normalDraw,
+  randomStream,
+} from '#estimating/suitability/random.js';
+import { worthOf } from '#estimating/suitability/value-function.js';
+import type { OutsideCheck } from './outside-check.js';
+
+const DRAWS = 40_000;
+
+function moments(draw: () => number): { mean: number; variance: number } {
+  const values = Array.from({ length: DRAWS }, draw);
+  const mean = values.reduce((a, b) => a + b, 0) / DRAWS;
+  return { mean, variance: values.reduce((sum, v) => sum + (v - mean) ** 2, 0) / DRAWS };
+}
+
+function normal(): { mean: number; variance: number } {
+  const random = randomStream(11);
+  return moments(() => normalDraw(random));
+}
+
+function gamma(shape: number): { mean: number; variance: number } {
+  const random = randomStream(12);
+  return moments(() => gammaDraw(shape, random));
+}
+
+function dirichlet(): { mean: number; variance: number } {
+  const random = randomStream(13);
+  return moments(() => dirichletDraw([0.2, 0.3, 0.5], 50, random)[0] ?? 0);
+}
+
+/** Five standard errors of the estimate. */
+const within = (deviation: number): number => (5 * deviation) / Math.sqrt(DRAWS);
+
+export const suitabilityChecks: readonly OutsideCheck[] = [
+  check('mean of normal draws', [0, within(1)], () => normal().mean),
+  check('variance of normal draws', [1, within(Math.sqrt(2))], () => normal().variance),
+  check('mean of gamma draws of shape 2.5', [2.5, within(Math.sqrt(2.5))], () => gamma(2.5).mean),
+  check(
+    'variance of gamma draws of shape 2.5',
+    [2.5, within(Math.sqrt(2 * 2.5 ** 2 + 6 * 2.5))],
+    () => gamma(2.5).variance,
+  ),
+  check('mean of gamma draws of shape 0.4', [0.4, within(Math.sqrt(0.4))], () => gamma(0.4).mean),
+  check(
+    'variance of gamma draws of shape 0.4',
+    [0.4, within(Math.sqrt(2 * 0.16 + 6 * 0.4))],
+    () => gamma(0.4).variance,
+  ),
+  check(
+    'mean of the first of Dirichlet weights 0.2, 0.3, 0.5 held at 50',
+    [0.2, within(0.06)],
+    () => dirichlet().mean,
+  ),
+  check('its variance, 0.2 x 0.8 / 51', [0.16 / 51, within(0.006)], () => dirichlet().variance),
+  {
+    formula: 'suitability',
+    what: 'worth half way between two breakpoints',
+    ground: 'exact identity',
+    source: 'straight line',
+    unit: '-',
+    expected: 0.45,
+    tolerance: 1e-12,
+    actual: () =>
+      worthOf(300, [
+        [0, 0.2],
+        [600, 0.7],
+      ]),
+  },
+];
+
+function check(
+  what: string,
+  [expected, tolerance]: readonly [number, number],
+  actual: () => number,
+): OutsideCheck {
+  return {
+    formula: 'suitability',
+    what,
+    ground: 'exact identity',
+    source: 'moments of the distribution, within five standard errors of 40,000 seeded draws',
+    unit: '-',
+    expected,
+    tolerance,
+    actual,
+  };
+}
