@@ -48,7 +48,8 @@ export const stripFigure = yearStripFigure({
   ],
 });
 
-const block = (x: number, y: number, width: number, height: number): readonly FeetPoint[] => [
+type Box = readonly [x: number, y: number, width: number, height: number];
+const block = ([x, y, width, height]: Box): readonly FeetPoint[] => [
   { x, y },
   { x: x + width, y },
   { x: x + width, y: y + height * 1.1 },
@@ -63,19 +64,19 @@ export const mapFigure = campusMapFigure(
     areas: [
       {
         label: 'TVU-19 East Hall Court',
-        ring: block(900, 500, 130, 90),
+        ring: block([900, 500, 130, 90]),
         hatch: 'diagonal',
         outline: 'solid',
       },
-      { label: 'TVU-03', ring: block(200, 640, 160, 120), hatch: 'light', outline: 'solid' },
-      { label: 'TVU-14', ring: block(420, 180, 220, 90), hatch: 'none', outline: 'dashed' },
-      { label: 'TVU-15', ring: block(430, 290, 60, 40), hatch: 'dots', outline: 'solid' },
-      { label: 'TVU-16', ring: block(500, 290, 60, 40), hatch: 'cross', outline: 'solid' },
+      { label: 'TVU-03', ring: block([200, 640, 160, 120]), hatch: 'light', outline: 'solid' },
+      { label: 'TVU-14', ring: block([420, 180, 220, 90]), hatch: 'none', outline: 'dashed' },
+      { label: 'TVU-15', ring: block([430, 290, 60, 40]), hatch: 'dots', outline: 'solid' },
+      { label: 'TVU-16', ring: block([500, 290, 60, 40]), hatch: 'cross', outline: 'solid' },
     ],
     context: [
-      { label: 'Library', ring: block(560, 520, 200, 160) },
-      { label: 'East Hall', ring: block(1060, 470, 120, 220) },
-      { label: '', ring: block(0, 0, 1300, 40) },
+      { label: 'Library', ring: block([560, 520, 200, 160]) },
+      { label: 'East Hall', ring: block([1060, 470, 120, 220]) },
+      { label: '', ring: block([0, 0, 1300, 40]) },
     ],
     legend: [
       { text: 'planned', fill: 'light' },

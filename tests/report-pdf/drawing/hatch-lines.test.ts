@@ -22,7 +22,10 @@ test('every point of the box lies within one spacing of a hatch line, at 45 degr
       const crossings = lines.map(([from, to]) => from.x + part * (to.x - from.x));
       if (area.width < 4) return;
       const x = area.x + area.width / 2;
-      expect(Math.min(...crossings.map((at) => Math.abs(at - x))), `at ${x},${y}`).toBeLessThanOrEqual(4);
+      expect(
+        Math.min(...crossings.map((at) => Math.abs(at - x))),
+        `at ${x},${y}`,
+      ).toBeLessThanOrEqual(4);
     }),
   );
 });
@@ -38,10 +41,14 @@ test('dots stand on one grid and inside the box', () => {
     fc.property(box, (area) => {
       const dots = hatchDots(area, 4);
       const [right, bottom] = [area.x + area.width, area.y + area.height];
-      const inside = dots.filter(({ x, y }) => x >= area.x && x <= right && y >= area.y && y <= bottom);
+      const inside = dots.filter(
+        ({ x, y }) => x >= area.x && x <= right && y >= area.y && y <= bottom,
+      );
       expect(inside).toHaveLength(dots.length);
       expect(dots.filter(({ x, y }) => x % 4 !== 0 || y % 4 !== 0)).toEqual([]);
-      expect(dots.length).toBeGreaterThanOrEqual(Math.floor(area.width / 4) * Math.floor(area.height / 4));
+      expect(dots.length).toBeGreaterThanOrEqual(
+        Math.floor(area.width / 4) * Math.floor(area.height / 4),
+      );
     }),
   );
 });

@@ -49,11 +49,17 @@ test('what repeats is drawn exactly above the first piece of a page', () => {
 
 test('a chain that fits a page is not split', () => {
   fc.assert(
-    fc.property(fc.integer({ min: 0, max: 99 }), fc.integer({ min: 2, max: 8 }), (filler, length) => {
-      const chain = Array.from({ length }, (_, n) => sized({ keep: n < length - 1 ? 'next' : 'alone' }));
-      const placed = paginate([sized({ height: filler + 1 }), ...chain], PAGE);
-      expect(new Set(placed.slice(1).map((one) => one.page)).size).toBe(1);
-    }),
+    fc.property(
+      fc.integer({ min: 0, max: 99 }),
+      fc.integer({ min: 2, max: 8 }),
+      (filler, length) => {
+        const chain = Array.from({ length }, (_, n) =>
+          sized({ keep: n < length - 1 ? 'next' : 'alone' }),
+        );
+        const placed = paginate([sized({ height: filler + 1 }), ...chain], PAGE);
+        expect(new Set(placed.slice(1).map((one) => one.page)).size).toBe(1);
+      },
+    ),
   );
 });
 

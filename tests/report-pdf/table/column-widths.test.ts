@@ -20,12 +20,22 @@ test('widths add up to the table, and no column is narrower than its longest wor
 });
 
 test('with room for all words the weights rule', () => {
-  const widths = columnWidths([{ weight: 3, minimum: 10 }, { weight: 1, minimum: 10 }], 400);
+  const widths = columnWidths(
+    [
+      { weight: 3, minimum: 10 },
+      { weight: 1, minimum: 10 },
+    ],
+    400,
+  );
   expect(widths).toEqual([300, 100]);
 });
 
 test('a long word takes its room from the others by weight', () => {
-  const wishes = [{ weight: 1, minimum: 200 }, { weight: 2, minimum: 10 }, { weight: 1, minimum: 10 }];
+  const wishes = [
+    { weight: 1, minimum: 200 },
+    { weight: 2, minimum: 10 },
+    { weight: 1, minimum: 10 },
+  ];
   const widths = columnWidths(wishes, 400);
   [200, 400 / 3, 200 / 3].forEach((width, n) => expect(widths[n]).toBeCloseTo(width, 9));
 });

@@ -12,7 +12,10 @@ const bold = (text: string): StyledText => ({ text, style: emboldened(TYPE.body)
 const texts = (runs: readonly StyledText[], width: number) =>
   breakLines(runs, width, measure).map((line) => line.parts.map((part) => part.text).join(''));
 
-const words = fc.string({ unit: fc.constantFrom('a', 'b', 'é', '-', '/', ' ', '\n', '1'), maxLength: 80 });
+const words = fc.string({
+  unit: fc.constantFrom('a', 'b', 'é', '-', '/', ' ', '\n', '1'),
+  maxLength: 80,
+});
 const runs = fc.array(fc.tuple(words, fc.constantFrom(plain, bold)), { maxLength: 4 });
 
 test('no line is wider than the width, and no letter is lost', () => {
@@ -22,7 +25,10 @@ test('no line is wider than the width, and no letter is lost', () => {
       const lines = breakLines(given, width, measure);
       for (const line of lines) expect(line.width).toBeLessThanOrEqual(width);
       const letters = (all: readonly StyledText[]) =>
-        all.map(({ text, style }) => `${style.face}:${text.replace(/[ \n]/g, '')}`).join('').replaceAll(/(regular|bold):/g, '');
+        all
+          .map(({ text, style }) => `${style.face}:${text.replace(/[ \n]/g, '')}`)
+          .join('')
+          .replaceAll(/(regular|bold):/g, '');
       expect(letters(lines.flatMap((line) => line.parts))).toBe(letters(given));
     }),
   );

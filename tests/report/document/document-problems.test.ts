@@ -15,7 +15,9 @@ test('the sample document has no problems', () => {
 });
 
 test('a skipped heading level is named, a step back is not', () => {
-  expect(problems(heading(1, 'A'), heading(3, 'B'))).toEqual(['heading "B" skips from level 1 to 3']);
+  expect(problems(heading(1, 'A'), heading(3, 'B'))).toEqual([
+    'heading "B" skips from level 1 to 3',
+  ]);
   expect(problems(heading(2, 'A'))).toEqual(['heading "A" skips from level 0 to 2']);
   expect(problems(heading(1, 'A'), heading(2, 'B'), heading(1, 'C'))).toEqual([]);
 });
@@ -26,7 +28,9 @@ test('an uneven row is named', () => {
 });
 
 test('an empty table, list or paragraph is named', () => {
-  expect(problems(table({ caption: 'Care', columns, rows: [] }), list('bullet', []), paragraph(''))).toHaveLength(3);
+  expect(
+    problems(table({ caption: 'Care', columns, rows: [] }), list('bullet', []), paragraph('')),
+  ).toHaveLength(3);
 });
 
 test('a figure needs words', () => {

@@ -40,7 +40,8 @@ test('labels are spread apart in order, inside their range', () => {
       order.forEach((n, rank) => {
         expect(placed[n]).toBeGreaterThanOrEqual(-1e-9);
         expect(placed[n]).toBeLessThanOrEqual(200 + 1e-9);
-        if (rank > 0) expect(placed[n]! - placed[order[rank - 1]!]!).toBeGreaterThanOrEqual(gap - 1e-9);
+        if (rank > 0)
+          expect(placed[n]! - placed[order[rank - 1]!]!).toBeGreaterThanOrEqual(gap - 1e-9);
       });
     }),
   );
@@ -51,7 +52,9 @@ test('labels with room stay where they wish', () => {
 });
 
 test('a scale bar has the greatest round length that fits', () => {
-  expect([roundLength(999), roundLength(500), roundLength(4.9), roundLength(0.3)]).toEqual([500, 500, 2, 0.2]);
+  expect([roundLength(999), roundLength(500), roundLength(4.9), roundLength(0.3)]).toEqual([
+    500, 500, 2, 0.2,
+  ]);
 });
 
 test('an overrun is never printed as 100 %, and unknown is never a number', () => {

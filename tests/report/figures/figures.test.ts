@@ -24,7 +24,12 @@ const care = {
 
 test('the alternate text says range, layers, totals and the first year above supply', () => {
   const { alt } = seasonCareFigure(care);
-  for (const part of ['2027 to 2029', 'Young, Mature', 'from 100 to more than 150', 'first above the stepped line "Supply" in 2028']) {
+  for (const part of [
+    '2027 to 2029',
+    'Young, Mature',
+    'from 100 to more than 150',
+    'first above the stepped line "Supply" in 2028',
+  ]) {
     expect(alt).toContain(part);
   }
   expect(seasonCareFigure({ ...care, supply: [900, 900, 900] }).alt).toContain('nowhere above');
@@ -41,7 +46,9 @@ test('the table has every value, and unknown in words', () => {
 
 test('bar heights are as their values; an unknown part is a question mark and no bar', () => {
   const { drawing } = seasonCareFigure(care);
-  const dark = bars(drawing, 'dark').filter(({ x }) => x < 380).map(({ height }) => height);
+  const dark = bars(drawing, 'dark')
+    .filter(({ x }) => x < 380)
+    .map(({ height }) => height);
   expect(dark).toHaveLength(2);
   expect(dark[1]! / dark[0]!).toBeCloseTo(2, 9);
   expect(labels(drawing)).toContain('?');
@@ -67,13 +74,17 @@ test('each site of the strip is one mark, told apart by hatch and outline', () =
   const marks = (fill: Rect['fill']) => bars(drawing, fill).filter(({ height }) => height > 14);
   expect(marks('diagonal').every(({ stroke }) => !stroke?.dash)).toBe(true);
   expect(marks('none').every(({ stroke }) => stroke?.dash)).toBe(true);
-  expect([marks('light').length, marks('diagonal').length, marks('none').length]).toEqual([13, 15, 3]);
+  expect([marks('light').length, marks('diagonal').length, marks('none').length]).toEqual([
+    13, 15, 3,
+  ]);
 });
 
 test('the strip names the first year over each limit in the drawing and in words', () => {
   expect(labels(stripFigure.drawing)).toContain('first over its limit in 2040');
   expect(stripFigure.alt).toContain('Summer hours is over its limit first in 2040.');
-  expect(stripFigure.alt).toContain('31 sites: 13 planned, 15 that need a proposed position, 3 blocked.');
+  expect(stripFigure.alt).toContain(
+    '31 sites: 13 planned, 15 that need a proposed position, 3 blocked.',
+  );
 });
 
 test('sixty years are drawn in two rows with every year in the table', () => {
@@ -84,7 +95,12 @@ test('sixty years are drawn in two rows with every year in the table', () => {
 });
 
 test('the map keeps shapes true, north up', () => {
-  const square = [[0, 0], [100, 0], [100, 100], [0, 100]].map(([x, y]) => ({ x: x!, y: y! }));
+  const square = [
+    [0, 0],
+    [100, 0],
+    [100, 100],
+    [0, 100],
+  ].map(([x, y]) => ({ x: x!, y: y! }));
   const area = { label: 'A', ring: square, hatch: 'light', outline: 'solid' } as const;
   const map = { title: 'Map', areas: [area], context: [], legend: [], height: 200 };
   const figure = campusMapFigure(map, { alt: 'One site.', table: mapFigure.table });
@@ -98,19 +114,29 @@ test('the map keeps shapes true, north up', () => {
 test('the scale bar is as long as it says', () => {
   const { shapes } = mapFigure.drawing;
   const bar = shapes.filter((shape): shape is Rect => shape.kind === 'rect' && shape.height === 4);
-  const feet = Number(/^(\d+) ft$/.exec(labels(mapFigure.drawing).find((text) => text.endsWith(' ft'))!)![1]);
+  const feet = Number(
+    /^(\d+) ft$/.exec(labels(mapFigure.drawing).find((text) => text.endsWith(' ft'))!)![1],
+  );
   const library = shapes.filter((shape) => shape.kind === 'polygon')[0]!.points;
   const pointsPerFoot = (library[1]!.x - library[0]!.x) / 200;
   expect(bar[0]!.width + bar[1]!.width).toBeCloseTo(feet * pointsPerFoot, 6);
 });
 
 test('labels that find no room are named in words', () => {
-  const tiny = Array.from({ length: 400 }, (_, n) => ({
-    label: `Site number ${n}`,
-    ring: [{ x: n, y: 0 }, { x: n + 1, y: 0 }, { x: n, y: 1 }],
-    hatch: 'none',
-    outline: 'solid',
-  }) as const);
+  const tiny = Array.from(
+    { length: 400 },
+    (_, n) =>
+      ({
+        label: `Site number ${n}`,
+        ring: [
+          { x: n, y: 0 },
+          { x: n + 1, y: 0 },
+          { x: n, y: 1 },
+        ],
+        hatch: 'none',
+        outline: 'solid',
+      }) as const,
+  );
   const map = { title: 'Crowd', areas: tiny, context: [], legend: [], height: 120 };
   const { alt, drawing } = campusMapFigure(map, { alt: 'Many.', table: mapFigure.table });
   const drawn = labels(drawing).filter((text) => text.startsWith('Site number'));
