@@ -1,0 +1,48 @@
+import type { Bench, Contender, Timing } from './bench.js';
+
+/** How long each contender is measured: at least so many rounds, and at least so much time. */
+export interface Effort {
+  readonly rounds: number;
+  readonly milliseconds: number;
+}
+
+/** Long enough for medians that repeat within a few percent on a quiet machine. */
+export const FULL: Effort = { rounds: 15, milliseconds: 600 };
+
+/** One run each: shows that a bench still works, measures nothing. */
+export const SMOKE: Effort = { rounds: 1, milliseconds: 0 };
+
+/**
+ * Median time of each contender at one size. Contenders take turns, so that a busy moment of the
+ * machine falls on all of them; with full effort one round before is thrown away.
+ */
+export async function measure(bench: Bench, size: number, effort: Effort): Promise<Timing[]> {
+  const contenders = bench.contenders(size);
+  const times = contenders.map((): number[] => []);
+  if (effort.rounds > 1) for (const contender of contenders) await timeOf(contender);
+  const end = performance.now() + effort.milliseconds * contenders.length;
+  for (let round = 0; round < effort.rounds || performance.now() < end; round += 1) {
+    for (const [index, contender] of contenders.entries()) {
+      times[index]?.push(await timeOf(contender));
+    }
+  }
+  const medians = times.map(median);
+  return contenders.map(({ name }, index) => ({
+    contender: name,
+    medianMs: medians[index] ?? Number.NaN,
+    ratio: (medians[index] ?? Number.NaN) / (medians[0] ?? Number.NaN),
+  }));
+}
+
+async function timeOf({ run }: Contender): Promise<number> {
+  const start = performance.now();
+  await run();
+  return performance.now() - start;
+}
+
+function median(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  const middle = Math.floor(sorted.length / 2);
+  const upper = sorted[middle] ?? Number.NaN;
+  return sorted.length % 2 === 1 ? upper : ((sorted[middle - 1] ?? Number.NaN) + upper) / 2;
+}

@@ -1,0 +1,5 @@
+import type { Bench } from './bench.js';
+import { polygonArea } from './benches/polygon-area.js';
+
+/** Every bench, once. The tests run each at its smallest size. */
+export const BENCHES: readonly Bench[] = [polygonArea];
