@@ -2,7 +2,7 @@ import { useEffect, type ReactNode } from 'react';
 import { Notice } from './parts/notice.js';
 import { SolvePanel } from './sections/solve-panel.js';
 import type { DeskContent } from './state/desk-content.js';
-import { useSolve } from './state/use-solve.js';
+import { useSolve, type SolveControl } from './state/use-solve.js';
 import { strings } from './strings.js';
 
 interface NoPlanPageProps {
@@ -18,14 +18,28 @@ export function NoPlanPage({ content, onShowPlan }: NoPlanPageProps): ReactNode 
   useEffect(() => {
     if (firstPlanId !== null) onShowPlan(firstPlanId);
   }, [firstPlanId, onShowPlan]);
+  const { heading, remedy, lead } = stateInWords(control);
   return (
-    <Notice heading={strings.states.noPlan} remedy={strings.states.noPlanRemedy(campus.name)}>
-      <SolvePanel
-        control={control}
-        lead={strings.solve.leadFirst}
-        shownPlanId={firstPlanId}
-        onShow={onShowPlan}
-      />
+    <Notice heading={heading} remedy={remedy(campus.name)}>
+      <SolvePanel control={control} lead={lead} shownPlanId={firstPlanId} onShow={onShowPlan} />
     </Notice>
   );
+}
+
+interface StateInWords {
+  readonly heading: string;
+  readonly remedy: (campus: string) => string;
+  /** Above the button; `null` where the outcome says what to do. */
+  readonly lead: string | null;
+}
+
+function stateInWords({ isRunning, solve }: SolveControl): StateInWords {
+  const words = strings.states;
+  if (isRunning) {
+    return { heading: words.firstPlan, remedy: words.firstPlanRemedy, lead: null };
+  }
+  if (solve?.ending === 'no-plan') {
+    return { heading: words.noPlanExists, remedy: words.noPlanExistsRemedy, lead: null };
+  }
+  return { heading: words.noPlan, remedy: words.noPlanRemedy, lead: strings.solve.leadFirst };
 }

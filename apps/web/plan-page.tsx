@@ -27,7 +27,7 @@ export function PlanPage({ content, onShowPlan }: PlanPageProps): ReactNode {
   const control = useSolve(campus.id, lastSolve?.planId == null ? lastSolve : null);
   return (
     <>
-      <Headline overview={overview} />
+      <Headline overview={overview} planId={plan.id} />
       <NextYear overview={overview} />
       <YearStrip overview={overview} />
       <SeasonCare overview={overview} />

@@ -62,7 +62,7 @@ export const strings = {
     none: (year: string): string => `No site is to be prepared in ${year}.`,
     noneRemedy:
       'Use the year to clear what is listed under “To find out”, then solve again: each answer can free a site.',
-    facts: (zone: string, type: string, area: string): string => `${zone}. ${type}, ${area} sq ft.`,
+    facts: (zone: string, type: string, area: string): string => `${zone}; ${type}; ${area} sq ft.`,
     for: 'Reasons for',
     against: 'Reasons against',
     noneAgainst: 'The plan records no reason against. Ask those who know the ground.',
@@ -103,12 +103,12 @@ export const strings = {
       money: 'Money',
       summerHours: 'Summer hours',
       compost: 'Compost',
-      sitesUsed: 'Sites used up',
+      sitesUsed: 'Candidate sites',
     },
     shortFrom: (year: string): string => `short from ${year}`,
-    notShort: 'not short in the plan',
+    notShort: 'not short',
     firstLimit: (year: string): string => `first limit ${year}`,
-    tableSummary: 'The same as a table',
+    tableSummary: 'All years as a table',
     caption: 'Sites of each year, and the share of each resource that is used',
     year: 'Year',
     promise: 'Promise',
@@ -118,21 +118,25 @@ export const strings = {
     onProposed: 'on a position not yet granted',
     notCounted: 'does not count towards the promise',
     none: 'none',
+    nothing: '–',
     unknown: 'not known',
+    usedHead: (band: string): string => `${band}, used`,
   },
 
   care: {
     choose: 'Season',
     year: 'Year',
-    yearCaption: 'Annual totals hide the summer.',
+    wholeYear: 'Whole year',
+    yearHides: (season: string): string => `Annual totals hide the ${season}.`,
+    yearCanHide: 'Annual totals can hide a season that falls short.',
     yearShort: (year: string | null): string =>
       year === null
         ? 'Added up over whole years, the hours of those already there never fall short.'
         : `Added up over whole years, the hours of those already there fall short first in ${year}.`,
     seasonShort: (season: string, label: string | null): string =>
       label === null
-        ? `By ${season} alone, they never fall short.`
-        : `By ${season} alone, they fall short first in ${label}.`,
+        ? `In ${season}, the hours of those already there never fall short.`
+        : `The hours of those already there fall short first in ${label}.`,
     title: (season: string): string => `${season}: hours of care against the people there`,
     description: (first: string, last: string, short: string | null): string =>
       `Stacked bars from ${first} to ${last}, by age of site, under a line for the hours of those ` +
@@ -148,8 +152,8 @@ export const strings = {
     supplyProposed: 'With positions not yet granted',
     unserved: 'Left undone',
     unservedMark: 'Care left undone',
-    afterHorizon: 'after the plan →',
-    tableSummary: 'The same as a table',
+    afterHorizon: 'after the plan',
+    tableSummary: (season: string): string => `${season} hours as a table`,
     caption: (season: string): string => `${season}: effective hours`,
     period: 'Period',
     afterHorizonRow: (label: string): string => `${label} (after the plan)`,
@@ -165,7 +169,7 @@ export const strings = {
     site: 'Site',
     zone: 'Zone',
     type: 'Build type',
-    area: 'Area, sq ft',
+    area: 'Area, sq\u00a0ft',
     cost: 'Cost band',
     planting: 'Planted',
     none: 'No site',
@@ -292,6 +296,12 @@ export const strings = {
     noCampusRemedy:
       'Load a campus file, or start the program with its demonstration campus. Then look again.',
     noPlan: 'No plan yet',
+    firstPlan: 'The first plan is being made',
+    firstPlanRemedy: (campus: string): string =>
+      `${campus} has no plan so far. The page shows the first one as soon as the solve ends.`,
+    noPlanExists: 'No plan can exist',
+    noPlanExistsRemedy: (campus: string): string =>
+      `No plan for ${campus} keeps every binding promise within its limits.`,
     noPlanRemedy: (campus: string): string =>
       `${campus} is loaded and has no plan. Solve to make the first one.`,
     failed: 'The plan could not be loaded',

@@ -5,17 +5,19 @@ import { strings } from '../strings.js';
 import { CareBars } from './care-bars.js';
 import { careScale, CARE_HEIGHT, PLOT_BOTTOM } from './care-drawing.js';
 import { CareLines } from './care-lines.js';
-import { firstShort, type CareRow } from './care-rows.js';
+import type { CareRow } from './care-rows.js';
 import { fitColumns } from './columns.js';
 import { Patterns } from './patterns.js';
 
 interface CareFigureProps {
   readonly name: string;
   readonly rows: readonly CareRow[];
+  /** When the hours first fall short, in words; `null` if they never do. */
+  readonly shortIn: string | null;
 }
 
 /** Hours wanted, stacked by age of site, against the hours of the people there. */
-export function CareFigure({ name, rows }: CareFigureProps): ReactNode {
+export function CareFigure({ name, rows, shortIn }: CareFigureProps): ReactNode {
   const id = useId();
   const [box, room] = useWidth<HTMLDivElement>(800);
   const columns = fitColumns(rows.length, room, { least: 18, most: 64 });
@@ -41,7 +43,7 @@ export function CareFigure({ name, rows }: CareFigureProps): ReactNode {
           height={CARE_HEIGHT}
         >
           <title id={`${id}-title`}>{title}</title>
-          <desc id={`${id}-description`}>{description(rows)}</desc>
+          <desc id={`${id}-description`}>{description(rows, shortIn)}</desc>
           <Patterns id={id} />
           {scale.ticks.map((tick) => (
             <path key={tick} className="grid-line" d={`M0 ${scale.y(tick)}H${columns.total}`} />
@@ -55,8 +57,8 @@ export function CareFigure({ name, rows }: CareFigureProps): ReactNode {
   );
 }
 
-function description(rows: readonly CareRow[]): string {
+function description(rows: readonly CareRow[], shortIn: string | null): string {
   const first = rows[0]?.label ?? '';
   const last = rows.at(-1)?.label ?? '';
-  return strings.care.description(first, last, firstShort(rows)?.label ?? null);
+  return strings.care.description(first, last, shortIn);
 }

@@ -8,10 +8,14 @@ const LABEL_WIDTH = 42;
 
 /** The hours of the people there as steps, the years under the bars, and where the plan ends. */
 export function CareLines(drawing: CareDrawing): ReactNode {
+  const now = steps(drawing, (row) => row.supplyNow);
+  const proposed = steps(drawing, (row) => row.supplyProposed);
   return (
     <g>
-      <path className="supply-proposed" d={steps(drawing, (row) => row.supplyProposed)} />
-      <path className="supply-now" d={steps(drawing, (row) => row.supplyNow)} />
+      <path className="supply-halo" d={proposed} />
+      <path className="supply-halo" d={now} />
+      <path className="supply-proposed" d={proposed} />
+      <path className="supply-now" d={now} />
       <YearLabels {...drawing} />
       <HorizonLine {...drawing} />
     </g>
@@ -52,7 +56,7 @@ function HorizonLine({ rows, columns }: CareDrawing): ReactNode {
   return (
     <g>
       <path className="horizon-line" d={`M${x} ${PLOT_TOP - 20}V${PLOT_BOTTOM}`} />
-      <text className="figure-label" x={x - 5} y={PLOT_TOP - 11} textAnchor="end">
+      <text className="figure-label" x={x + 5} y={PLOT_TOP - 11}>
         {strings.care.afterHorizon}
       </text>
     </g>

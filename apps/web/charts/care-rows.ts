@@ -45,6 +45,19 @@ export function firstShort(rows: readonly CareRow[]): CareRow | undefined {
   return rows.find((row) => !row.afterHorizon && wantedHours(row) - row.supplyNow >= 0.5);
 }
 
+/** When a season (or the whole year) first falls short. */
+export interface FirstShort {
+  readonly label: string;
+  readonly year: string;
+}
+
+/** As the plan's own limits have it where they speak of the season; else from its hours. */
+export function shortIn(overview: PlanOverview, choice: string): FirstShort | null {
+  const limit = overview.limits.find(({ resource }) => resource === `${choice} hours`);
+  if (limit === undefined) return firstShort(careRows(overview, choice)) ?? null;
+  return limit.year === null ? null : { label: limit.label ?? limit.year, year: limit.year };
+}
+
 function careRow(season: SeasonRow): CareRow {
   return {
     label: season.label,

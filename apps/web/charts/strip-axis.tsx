@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import { strings } from '../strings.js';
 import type { StripDrawing } from './strip-drawing.js';
+import type { StripYear } from './strip-years.js';
 import { labelEvery } from './ticks.js';
 
 const LABEL_WIDTH = 42;
@@ -16,7 +17,7 @@ export function StripAxis({ years, columns, layout }: StripDrawing): ReactNode {
             left={columns.left(index)}
             width={columns.width}
             y={layout.baseline}
-            broken={row.promiseKept === false}
+            gap={gapAt(years, index)}
           />
           {index % every === 0 && (
             <text
@@ -38,15 +39,28 @@ interface BaseLineProps {
   readonly left: number;
   readonly width: number;
   readonly y: number;
-  readonly broken: boolean;
+  readonly gap: Gap | null;
 }
 
-function BaseLine({ left, width, y, broken }: BaseLineProps): ReactNode {
-  if (!broken) return <path className="ink-line" d={`M${left} ${y}h${width}`} />;
+/** Which ends of a run of missed years a column holds. */
+interface Gap {
+  readonly opens: boolean;
+  readonly closes: boolean;
+}
+
+function gapAt(years: readonly StripYear[], index: number): Gap | null {
+  const isMissed = (at: number): boolean => years[at]?.row.promiseKept === false;
+  if (!isMissed(index)) return null;
+  return { opens: !isMissed(index - 1), closes: !isMissed(index + 1) };
+}
+
+function BaseLine({ left, width, y, gap }: BaseLineProps): ReactNode {
+  if (gap === null) return <path className="ink-line" d={`M${left} ${y}h${width}`} />;
   const inset = 3;
   const hook = 8;
-  const open = `M${left} ${y}h${inset}v${-hook}M${left + width} ${y}h${-inset}v${-hook}`;
-  return <path className="accent-line" d={open} />;
+  const opening = gap.opens ? `M${left} ${y}h${inset}v${-hook}` : '';
+  const closing = gap.closes ? `M${left + width} ${y}h${-inset}v${-hook}` : '';
+  return <path className="accent-line" d={opening + closing} />;
 }
 
 /** A line through every band at the first year in which anything falls short. */

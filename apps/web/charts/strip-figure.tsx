@@ -16,7 +16,7 @@ export function StripFigure({ overview }: { readonly overview: PlanOverview }): 
   const id = useId();
   const [box, room] = useWidth<HTMLDivElement>(800);
   const years = stripYears(overview);
-  const columns = fitColumns(years.length, room, { least: 22, most: 44 });
+  const columns = fitColumns(years.length, room, { least: 20, most: 64 });
   const layout = stripLayout(Math.max(...years.map(({ row }) => row.sites.length), 0));
   const drawing = { years, columns, layout, id };
   return (

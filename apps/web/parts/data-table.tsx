@@ -2,8 +2,11 @@ import { useId, type ReactNode } from 'react';
 
 export interface Column {
   readonly head: string;
-  /** `head`: names its row. `number`: set to the right, in tabular figures. `words`: may wrap. */
-  readonly kind: 'head' | 'number' | 'text' | 'words';
+  /**
+   * `head` and `name` name their row, a name may wrap; `number` is set to the right; `text` stays on
+   * one line; `words` may wrap.
+   */
+  readonly kind: 'head' | 'name' | 'number' | 'text' | 'words';
 }
 
 export interface TableRow {
@@ -23,7 +26,9 @@ export function DataTable({ caption, columns, rows }: DataTableProps): ReactNode
   return (
     <div className="table-box" role="region" aria-labelledby={captionId} tabIndex={0}>
       <table>
-        <caption id={captionId}>{caption}</caption>
+        <caption>
+          <span id={captionId}>{caption}</span>
+        </caption>
         <thead>
           <tr>
             {columns.map(({ head, kind }) => (
@@ -49,7 +54,8 @@ export function DataTable({ caption, columns, rows }: DataTableProps): ReactNode
 
 function Cell({ column, content }: { column: Column; content: ReactNode }): ReactNode {
   const className = `is-${column.kind}`;
-  if (column.kind !== 'head') return <td className={className}>{content}</td>;
+  const namesRow = column.kind === 'head' || column.kind === 'name';
+  if (!namesRow) return <td className={className}>{content}</td>;
   return (
     <th scope="row" className={className}>
       {content}

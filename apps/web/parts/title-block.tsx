@@ -12,7 +12,11 @@ interface TitleBlockProps {
 /** As on a survey sheet: whose ground it is, of what date, and which plan lies here. */
 export function TitleBlock({ content, goTo }: TitleBlockProps): ReactNode {
   if (!('campus' in content)) {
-    return <header className="title-block">{strings.productName}</header>;
+    return (
+      <header className="title-block">
+        <p className="title-campus">{strings.productName}</p>
+      </header>
+    );
   }
   const { campus } = content;
   return (

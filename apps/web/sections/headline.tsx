@@ -1,11 +1,17 @@
 import type { ReactNode } from 'react';
 import type { PlanOverview } from '#explain/overview/plan-overview.js';
+import { api } from '../api.js';
 import { dollars, wholeNumber } from '../format/numbers.js';
 import { strings } from '../strings.js';
 import { TierTable } from './tier-table.js';
 
+interface HeadlineProps {
+  readonly overview: PlanOverview;
+  readonly planId: string;
+}
+
 /** The plan in four statements, before anything else. */
-export function Headline({ overview }: { readonly overview: PlanOverview }): ReactNode {
+export function Headline({ overview, planId }: HeadlineProps): ReactNode {
   const { headline, solve, totals, firstYear, lastYear } = overview;
   const words = strings.headline;
   return (
@@ -34,6 +40,11 @@ export function Headline({ overview }: { readonly overview: PlanOverview }): Rea
           dollars(totals.capitalNominalDollars),
         )}{' '}
         {strings.advice}
+      </p>
+      <p>
+        <a href={api.administrationBriefPath(planId)} download>
+          {strings.documents.brief}
+        </a>
       </p>
       <TierTable tiers={solve.tiers} />
     </div>

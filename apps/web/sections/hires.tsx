@@ -8,7 +8,7 @@ import { strings } from '../strings.js';
 const words = strings.hires;
 
 const columns: readonly Column[] = [
-  { head: words.position, kind: 'head' },
+  { head: words.position, kind: 'name' },
   { head: words.count, kind: 'number' },
   { head: words.askBy, kind: 'text' },
   { head: words.starts, kind: 'text' },

@@ -9,7 +9,7 @@ const words = strings.limits;
 
 const columns: readonly Column[] = [
   { head: words.resource, kind: 'head' },
-  { head: words.when, kind: 'text' },
+  { head: words.when, kind: 'words' },
   { head: words.shortBy, kind: 'number' },
   { head: words.what, kind: 'words' },
 ];

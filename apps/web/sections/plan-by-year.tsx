@@ -10,8 +10,8 @@ const words = strings.plan;
 const columns: readonly Column[] = [
   { head: words.year, kind: 'head' },
   { head: words.site, kind: 'words' },
-  { head: words.zone, kind: 'text' },
-  { head: words.type, kind: 'text' },
+  { head: words.zone, kind: 'words' },
+  { head: words.type, kind: 'words' },
   { head: words.area, kind: 'number' },
   { head: words.cost, kind: 'number' },
   { head: words.planting, kind: 'text' },

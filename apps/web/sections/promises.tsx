@@ -7,7 +7,7 @@ import { strings } from '../strings.js';
 const words = strings.promises;
 
 const columns: readonly Column[] = [
-  { head: words.name, kind: 'head' },
+  { head: words.name, kind: 'name' },
   { head: words.strength, kind: 'text' },
   { head: words.status, kind: 'words' },
   { head: words.keptUntil, kind: 'text' },

@@ -1,13 +1,7 @@
 import { useId, useState, type ReactNode } from 'react';
 import type { PlanOverview } from '#explain/overview/plan-overview.js';
 import { CareFigure } from '../charts/care-figure.js';
-import {
-  careRows,
-  firstShort,
-  seasonNames,
-  WHOLE_YEAR,
-  type CareRow,
-} from '../charts/care-rows.js';
+import { careRows, shortIn, seasonNames, WHOLE_YEAR, type CareRow } from '../charts/care-rows.js';
 import { careKey, Legend } from '../charts/legend.js';
 import { capitalized, wholeNumber } from '../format/numbers.js';
 import { DataTable, type Column, type TableRow } from '../parts/data-table.js';
@@ -35,7 +29,7 @@ export function SeasonCare({ overview }: { readonly overview: PlanOverview }): R
   const [choice, setChoice] = useState(names[0] ?? WHOLE_YEAR);
   const id = useId();
   const rows = careRows(overview, choice);
-  const name = choice === WHOLE_YEAR ? words.year : capitalized(choice);
+  const name = choice === WHOLE_YEAR ? words.wholeYear : capitalized(choice);
   if (names.length === 0) {
     return (
       <Section id="care" heading={strings.sections.care}>
@@ -50,14 +44,14 @@ export function SeasonCare({ overview }: { readonly overview: PlanOverview }): R
         {captionOf(overview, choice)}
       </p>
       <figure>
-        <CareFigure name={name} rows={rows} />
+        <CareFigure name={name} rows={rows} shortIn={shortIn(overview, choice)?.label ?? null} />
         <figcaption>
           <Legend id={id} items={careKey(id)} />
         </figcaption>
       </figure>
       <p className="quiet">{words.basis}</p>
       <details>
-        <summary>{words.tableSummary}</summary>
+        <summary>{words.tableSummary(name)}</summary>
         <DataTable caption={words.caption(name)} columns={columns} rows={rows.map(tableRow)} />
       </details>
     </Section>
@@ -65,14 +59,21 @@ export function SeasonCare({ overview }: { readonly overview: PlanOverview }): R
 }
 
 function captionOf(overview: PlanOverview, choice: string): string {
-  const shortIn = (season: string): CareRow | undefined => firstShort(careRows(overview, season));
-  if (choice !== WHOLE_YEAR) return words.seasonShort(choice, shortIn(choice)?.label ?? null);
+  const short = shortIn(overview, choice);
+  if (choice !== WHOLE_YEAR) return words.seasonShort(choice, short?.label ?? null);
   const main = seasonNames(overview)[0] ?? WHOLE_YEAR;
-  const sentences = [
-    words.yearShort(shortIn(WHOLE_YEAR)?.label ?? null),
-    words.seasonShort(main, shortIn(main)?.label ?? null),
-  ];
-  return [words.yearCaption, ...sentences].join(' ');
+  const mainShort = shortIn(overview, main);
+  const hides = mainShort !== null && isBefore(overview, mainShort.year, short?.year ?? null);
+  return [
+    hides ? words.yearHides(main) : words.yearCanHide,
+    words.yearShort(short?.label ?? null),
+    words.seasonShort(main, mainShort?.label ?? null),
+  ].join(' ');
+}
+
+function isBefore({ years }: PlanOverview, year: string, other: string | null): boolean {
+  const at = (name: string): number => years.findIndex((row) => row.year === name);
+  return other === null || at(year) < at(other);
 }
 
 function tableRow(row: CareRow): TableRow {

@@ -18,7 +18,7 @@ export function SolveOutcome({ control, shownPlanId, onShow }: SolveOutcomeProps
     <div role="status" className="outcome">
       {refusal === 'offline' && <p>{strings.states.offlineRemedy}</p>}
       {refusal !== null && refusal !== 'offline' && <Refused refusal={refusal} />}
-      {!isRunning && solve !== null && solve.planId !== shownPlanId && (
+      {!isRunning && solve !== null && (solve.planId === null || solve.planId !== shownPlanId) && (
         <Ending solve={solve} onShow={onShow} />
       )}
     </div>

@@ -9,7 +9,7 @@ const words = strings.solve;
 
 interface SolvePanelProps {
   readonly control: SolveControl;
-  readonly lead: string;
+  readonly lead: string | null;
   /** The plan on the page; a solve that ended with another plan offers to show it. */
   readonly shownPlanId: string | null;
   readonly onShow: (planId: string) => void;
@@ -22,7 +22,8 @@ export function SolvePanel({ control, lead, shownPlanId, onShow }: SolvePanelPro
   useKeptFocus(panel, control.isRunning);
   return (
     <div className="solve" ref={panel} tabIndex={-1}>
-      <p>{lead}</p>
+      {!control.isRunning && lead !== null && <p>{lead}</p>}
+      <SolveOutcome control={control} shownPlanId={shownPlanId} onShow={onShow} />
       {control.isRunning ? (
         <SolveProgressView control={control} />
       ) : (
@@ -47,7 +48,6 @@ export function SolvePanel({ control, lead, shownPlanId, onShow }: SolvePanelPro
           </button>
         </form>
       )}
-      <SolveOutcome control={control} shownPlanId={shownPlanId} onShow={onShow} />
     </div>
   );
 }

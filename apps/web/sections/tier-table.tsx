@@ -8,7 +8,7 @@ import { strings } from '../strings.js';
 const words = strings.tiers;
 
 const columns: readonly Column[] = [
-  { head: words.aim, kind: 'head' },
+  { head: words.aim, kind: 'name' },
   { head: words.value, kind: 'number' },
   { head: words.bound, kind: 'number' },
   { head: words.gap, kind: 'number' },

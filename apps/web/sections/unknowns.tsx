@@ -7,7 +7,7 @@ import { strings } from '../strings.js';
 const words = strings.unknowns;
 
 const columns: readonly Column[] = [
-  { head: words.site, kind: 'head' },
+  { head: words.site, kind: 'name' },
   { head: words.what, kind: 'words' },
   { head: words.clearedBy, kind: 'words' },
   { head: words.consequence, kind: 'words' },

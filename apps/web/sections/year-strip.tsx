@@ -15,7 +15,7 @@ const columns: readonly Column[] = [
   { head: words.rows.sites, kind: 'words' },
   { head: words.promise, kind: 'text' },
   { head: words.rows.blocked, kind: 'words' },
-  ...BANDS.map((band) => ({ head: words.rows[band], kind: 'number' }) as const),
+  ...BANDS.map((band) => ({ head: words.usedHead(words.rows[band]), kind: 'number' }) as const),
   { head: words.rows.hires, kind: 'words' },
 ];
 
@@ -49,12 +49,12 @@ function tableRow({ row, used }: StripYear): TableRow {
       row.year,
       row.sites.length === 0 ? words.none : row.sites.map(siteInWords).join('; '),
       promiseInWords(row.promiseKept),
-      row.blocked.length === 0 ? words.none : row.blocked.join(', '),
+      row.blocked.length === 0 ? words.nothing : row.blocked.join(', '),
       ...BANDS.map((band) => {
         const share = used[band];
         return share === null ? words.unknown : wholePercent(share);
       }),
-      row.hires.length === 0 ? words.none : row.hires.join(', '),
+      row.hires.length === 0 ? words.nothing : row.hires.join(', '),
     ],
   };
 }

@@ -1,5 +1,6 @@
 import type { PlanOverview, YearSite } from '#explain/overview/plan-overview.js';
 import { fixtureLedgers } from './fixture-ledgers.js';
+import { fixtureLimits } from './fixture-limits.js';
 import { fixtureNext, fixtureUnknowns } from './fixture-next.js';
 import { fixtureSeasons } from './fixture-seasons.js';
 
@@ -33,6 +34,9 @@ export const fixtureYear = (index: number): string =>
 export function overviewFixture(wish: FixtureWish = usualWish): PlanOverview {
   const years = Array.from({ length: wish.years }, (_, index) => yearRow(wish, index));
   const built = years.flatMap(({ sites }) => sites);
+  const seasons = fixtureSeasons(wish);
+  const limits = fixtureLimits(wish, seasons);
+  const summerLimit = limits.find(({ resource }) => resource === 'summer hours');
   const firstYear = fixtureYear(0);
   return {
     campus: {
@@ -53,12 +57,15 @@ export function overviewFixture(wish: FixtureWish = usualWish): PlanOverview {
         years[0]?.sites.length === 0
           ? `No site is planned for ${firstYear}.`
           : `In ${firstYear}, prepare TVU-19 East Hall Court as fruit and berry, planted spring 2028.`,
-      firstLimit: 'Summer hours fall short first, in summer 2035 (opens FY36), by 41 hours.',
+      firstLimit:
+        summerLimit?.label == null
+          ? 'Nothing falls short within the plan.'
+          : `Summer hours fall short first, in ${summerLimit.label}.`,
       promise: 'One site a year is kept until FY34 and missed in FY35.',
     },
     next: fixtureNext(wish),
     years,
-    seasons: fixtureSeasons(wish),
+    seasons,
     ...fixtureLedgers(wish),
     hires: [
       {
@@ -70,7 +77,7 @@ export function overviewFixture(wish: FixtureWish = usualWish): PlanOverview {
         annualDollars: 61_000,
       },
     ],
-    limits: fixtureLimits,
+    limits,
     promises: fixturePromises,
     unknowns: fixtureUnknowns,
     cautions: [
@@ -80,7 +87,7 @@ export function overviewFixture(wish: FixtureWish = usualWish): PlanOverview {
     ],
     totals: {
       sitesBuilt: built.length,
-      candidates: 32,
+      candidates: Math.max(32, built.length),
       areaBuiltSqFt: built.reduce((sum, { areaSqFt }) => sum + areaSqFt, 0),
       capitalNominalDollars: built.reduce((sum, { cost }) => sum + cost.likely, 0),
     },
@@ -92,17 +99,18 @@ function yearRow(wish: FixtureWish, index: number): PlanOverview['years'][number
   return {
     year: fixtureYear(index),
     planting: `spring ${2028 + index}`,
-    sites: Array.from({ length: count }, (_, place) => yearSite(wish, index + place * 11)),
+    sites: Array.from({ length: count }, (_, place) => yearSite(wish, index, place)),
     blocked: index === 3 || index === 4 ? ['TVU-14 Tunnel Green', 'TVU-15 Lab Yard'] : [],
     promiseKept: index === 0 ? null : count > 0,
     hires: index === 8 ? ['1 gardener, full time'] : [],
   };
 }
 
-function yearSite(wish: FixtureWish, index: number): YearSite {
+function yearSite(wish: FixtureWish, year: number, copy: number): YearSite {
+  const index = year + copy * 11;
   const place = index % placeNames.length;
   const area = 5_100 + ((index * 2_300) % 9_000);
-  const likely = Math.round(area * 8 * 1.04 ** index);
+  const likely = Math.round(area * 8 * 1.04 ** year);
   const long = 'Terrace north of the former Chemical Engineering Library loading dock';
   return {
     site: `TVU-${String(((index + 18) % 60) + 1).padStart(2, '0')}`,
@@ -110,9 +118,9 @@ function yearSite(wish: FixtureWish, index: number): YearSite {
     zone: wish.names === 'long' ? 'Old Nursery and Fieldhouse Approach' : (zones[place] ?? ''),
     buildType: buildTypes[place] ?? '',
     areaSqFt: index % 13 === 5 ? 900 : area,
-    cost: { low: likely * 0.7, likely, high: likely * 1.5, dollarsOf: fixtureYear(index) },
+    cost: { low: likely * 0.7, likely, high: likely * 1.5, dollarsOf: fixtureYear(year) },
     busySeasonHours: 158,
-    needsProposedPosition: index >= 9,
+    needsProposedPosition: year >= 13,
     countsTowardsPromise: index % 13 !== 5,
   };
 }
@@ -147,41 +155,6 @@ const fixtureTiers: PlanOverview['solve']['tiers'] = [
     gap: null,
     tolerance: 1,
     proven: false,
-  },
-];
-
-const fixtureLimits: PlanOverview['limits'] = [
-  {
-    resource: 'summer hours',
-    year: 'FY36',
-    label: 'summer 2035 (opens FY36)',
-    shortBy: 41.2,
-    unit: 'hours',
-    sentence: 'Without the gardener not yet granted, the care of 8 sites goes undone.',
-  },
-  {
-    resource: 'money',
-    year: 'FY41',
-    label: 'FY41',
-    shortBy: 12_340,
-    unit: 'dollars',
-    sentence: 'Building at today’s size costs more than the allotment of the year.',
-  },
-  {
-    resource: 'compost',
-    year: 'FY38',
-    label: 'fall 2037 (FY38)',
-    shortBy: 17,
-    unit: 'cubic yards',
-    sentence: 'Older sites take what new ones need; compost is bought from then on.',
-  },
-  {
-    resource: 'sites',
-    year: null,
-    label: null,
-    shortBy: null,
-    unit: 'sites',
-    sentence: 'Some candidates are left at the end of the plan.',
   },
 ];
 
