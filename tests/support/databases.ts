@@ -1,7 +1,8 @@
 import { randomBytes } from 'node:crypto';
-import { PGLiteSocketServer } from '@electric-sql/pglite-socket';
+import type { AddressInfo } from 'node:net';
 import { Client } from 'pg';
 import { inject } from 'vitest';
+import { serveClients } from '#persistence/embedded/wire/wire-server.js';
 import type { DatabaseServer } from './database-servers.js';
 import { emptyEmbeddedStore } from './embedded-store.js';
 
@@ -38,12 +39,16 @@ export function databasesUnderTest(): readonly TestDatabase[] {
 /** A store in memory behind a socket of its own, as the embedded store of the program is. */
 async function openEmbedded(): Promise<OpenDatabase> {
   const db = await emptyEmbeddedStore();
-  const server = new PGLiteSocketServer({ db, host: '127.0.0.1', port: 0, maxConnections: 50 });
-  await server.start();
+  const clients = await serveClients({
+    backend: db,
+    listen: { host: '127.0.0.1', port: 0 },
+    onBroken: console.error,
+  });
+  const { port } = clients.server.address() as AddressInfo;
   return {
-    url: `postgres://postgres@${server.getServerConn()}/postgres?sslmode=disable`,
+    url: `postgres://postgres@127.0.0.1:${port}/postgres`,
     close: async () => {
-      await server.stop();
+      await clients.close();
       await db.close();
     },
   };

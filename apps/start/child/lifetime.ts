@@ -1,11 +1,7 @@
 /** Longest time that a process may take over an orderly end, in milliseconds. */
-const patience = 15_000;
+const patience = 10_000;
 
-/**
- * When this process should end: its parent says so or is gone, or it is told by a signal. Ctrl-C at
- * the keyboard reaches every process at once; one that has a parent leaves it to the parent, which
- * stops its children in the right order.
- */
+/** When this process should end: its parent says so or is gone, or it is told by a signal. */
 export function endOfProcess(): AbortSignal {
   const end = new AbortController();
   const stop = (): void => {
@@ -13,16 +9,13 @@ export function endOfProcess(): AbortSignal {
     end.abort();
     setTimeout(() => process.exit(1), patience).unref();
   };
-  const unlessParent = (): void => {
-    if (process.send === undefined || !process.connected) stop();
-  };
   process.on('message', (message) => {
     if (message === 'stop') stop();
   });
   process.on('disconnect', stop);
-  process.on('SIGTERM', stop);
-  process.on('SIGINT', unlessParent);
-  process.on('SIGHUP', unlessParent);
+  for (const name of ['SIGTERM', 'SIGINT', 'SIGHUP'] as const) process.on(name, stop);
+  // The parent may have gone while this process was still loading.
+  if (process.connected === false) stop();
   return end.signal;
 }
 

@@ -38,6 +38,8 @@ export class SupervisedChild {
     const { args = [], env, module, onMessage } = this.plan;
     const startedAt = Date.now();
     const child = fork(module, [...args], {
+      // In a group of its own, so that Ctrl-C at the keyboard reaches the parent alone.
+      detached: true,
       env: { ...process.env, ...env?.() },
       stdio: ['ignore', 'inherit', 'inherit', 'ipc'],
     });

@@ -4,7 +4,6 @@
  *     node dist/apps/start/store/main.js FOLDER
  */
 import { openEmbeddedServer } from '#persistence/embedded/embedded-server.js';
-import { watchAnswers } from '#persistence/embedded/watchdog.js';
 import { ended, endOfProcess, tellParent } from '../child/lifetime.js';
 import { lockedExitCode, type StoreMessage } from './messages.js';
 
@@ -13,19 +12,17 @@ const end = endOfProcess();
 const folder = process.argv[2];
 if (folder === undefined) throw new Error('the folder of the store is missing');
 
-const outcome = await openEmbeddedServer(folder);
+const outcome = await openEmbeddedServer(folder, (error) => {
+  console.error('the store broke:', error);
+  process.exit(1);
+});
 if (outcome.kind === 'held-by-another') {
   tell({ kind: 'store-held-by-another', holder: outcome.holder });
   process.exit(lockedExitCode);
 }
 const { server } = outcome;
-const stopWatching = watchAnswers(server.url, () => {
-  console.error('the embedded store no longer answers');
-  process.exit(1);
-});
 tell({ kind: 'store-open', url: server.url });
 
 await ended(end);
-stopWatching();
 await server.close();
 process.exit(0);
