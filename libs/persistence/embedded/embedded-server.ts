@@ -1,4 +1,4 @@
-import { chmodSync, existsSync, mkdirSync, renameSync, rmSync } from 'node:fs';
+import { chmodSync, existsSync, mkdirSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { PGlite } from '@electric-sql/pglite';
 import { lockFolder, type LockHolder } from './folder-lock.js';
@@ -41,14 +41,14 @@ export async function openEmbeddedServer(
   return { kind: 'open', server: { url, close } };
 }
 
-/** A new database is made beside its place and moved there whole, so no kill leaves half of one. */
+/** Stands in the data folder from the moment in which the new database is whole. */
+const wholeMark = 'campus-plan-store';
+
+/** A process killed while it made a new database leaves a part of one; nobody was served from it yet. */
 async function openData(folder: string): Promise<PGlite> {
-  if (!existsSync(folder)) {
-    const unfinished = `${folder}.new`;
-    rmSync(unfinished, { recursive: true, force: true });
-    const db = await PGlite.create(unfinished);
-    await db.close();
-    renameSync(unfinished, folder);
-  }
-  return PGlite.create(folder);
+  const mark = join(folder, wholeMark);
+  if (!existsSync(mark)) rmSync(folder, { recursive: true, force: true });
+  const db = await PGlite.create(folder);
+  writeFileSync(mark, '');
+  return db;
 }

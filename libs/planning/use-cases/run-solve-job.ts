@@ -43,6 +43,12 @@ export async function runSolveJob(
   return closing.kind === 'failed' ? 'failed' : 'stored';
 }
 
+const cancelledUnsolved: SolveClosing = {
+  kind: 'without-plan',
+  ending: 'cancelled-without-plan',
+  conflict: [],
+};
+
 /** True when an orderly stop of the worker, not the solve itself, made this ending. */
 function wasCutShort(closing: SolveClosing): boolean {
   return closing.kind === 'failed' || closing.ending.startsWith('cancelled');
@@ -54,6 +60,7 @@ async function closingOf(
   job: { request: SolveRequest; campus: JsonDocument; keeper: LeaseKeeper },
 ): Promise<SolveClosing> {
   const { campus, keeper, request } = job;
+  if (keeper.signal.aborted) return cancelledUnsolved;
   try {
     const result = await ports.solving.solve(
       { requestId: request.id, campus, seed: request.seed, limits: request.limits },
