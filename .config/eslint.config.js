@@ -57,10 +57,16 @@ export default defineConfig(
     },
   },
   {
-    files: ['.config/**/*.{js,mjs,cjs}'],
+    files: ['{.config,.ci}/**/*.{js,mjs,cjs}'],
     extends: [js.configs.recommended, tseslint.configs.disableTypeChecked],
     languageOptions: {
-      globals: { process: 'readonly', URL: 'readonly', performance: 'readonly' },
+      globals: {
+        Buffer: 'readonly',
+        URL: 'readonly',
+        console: 'readonly',
+        performance: 'readonly',
+        process: 'readonly',
+      },
     },
   },
   {

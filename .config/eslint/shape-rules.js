@@ -6,6 +6,9 @@ const isInjected = (node) =>
     ? node.parent.parent.parent.decorators.length > 0
     : node.parent.decorators.length > 0);
 
+/** What a callback is given is its caller's choice. */
+const isCallback = (node) => node.parent.type === 'CallExpression';
+
 /** A framework fills the parameters of a decorated class's constructor and of a decorated method. */
 const fewParameters = {
   meta: {
@@ -18,7 +21,7 @@ const fewParameters = {
     return {
       [FUNCTIONS](node) {
         const count = node.params.length;
-        if (count <= max || isInjected(node)) return;
+        if (count <= max || isCallback(node) || isInjected(node)) return;
         context.report({ node, messageId: 'tooMany', data: { count, max } });
       },
     };
@@ -34,6 +37,7 @@ const noBooleanParameter = {
   },
   create: (context) => ({
     [FUNCTIONS](node) {
+      if (isCallback(node)) return;
       for (const parameter of node.params) {
         if (parameter.typeAnnotation?.typeAnnotation.type !== 'TSBooleanKeyword') continue;
         context.report({ node: parameter, messageId: 'found' });
