@@ -5,7 +5,7 @@ const PRACTICE = ['common practice', 'grounds practice, no published source', 20
 const ROOTS = [
   'published',
   'Vancouver WA code 20.170.100 (1.0), NC Urban Forest Council (1.25), Edina MN (1.5)',
-  2025,
+  2026,
 ] as const;
 const LEAD = ['published', 'EPA Residential Lead Directive, 16 October 2025', 2025] as const;
 const ADA = ['published', '2010 ADA Standards 403', 2010] as const;
@@ -14,7 +14,7 @@ const S623 = [
   'ANSI/ASABE S623.1 plant factors (from memory, not read again)',
   2017,
 ] as const;
-const VCE = ['published', 'Virginia Cooperative Extension 426-840, Table 1', 2015] as const;
+const VCE = ['published', 'Virginia Cooperative Extension 426-840, Table 1', 2026] as const;
 const SHARE = [0, 1] as const;
 
 /**
@@ -35,12 +35,12 @@ export const DEFAULTS = {
   'takeoff.root-protection-chip-inches': row(
     ['in', [2, 3, 4]],
     [0, 4],
-    ['published', 'ISA and extension tree mulch depth (from memory, not read again)', 2020],
+    ['published', 'ISA and extension tree mulch depth (from memory, not read again)', 2026],
   ),
   'density.compost': row(
     ['lb/cu yd', [800, 1000, 1400]],
     [300, 2200],
-    ['published', 'Deschutes Recycling: finished compost 1,000-1,200 lb/cu yd', 2020],
+    ['published', 'Deschutes Recycling: finished compost 1,000-1,200 lb/cu yd', 2026],
   ),
   'density.wood-chips': row(
     ['lb/cu yd', [240, 500, 700]],
@@ -53,18 +53,18 @@ export const DEFAULTS = {
   'cardboard.roll-width': row(
     ['ft', [3, 6, 6]],
     [1, 12],
-    ['published', 'Grab N Grow roll widths 3 to 6 ft', 2025],
+    ['published', 'Grab N Grow roll widths 3 to 6 ft', 2026],
   ),
   'cardboard.lap': row(
     ['in', [6, 6, 12]],
     [0, 24],
-    ['published', 'Contra Costa Water District, sheet mulching', 2025],
+    ['published', 'Contra Costa Water District, sheet mulching', 2026],
   ),
   'cardboard.weight': row(['lb/sf', [0.12, 0.15, 0.18]], [0.05, 1], PRACTICE),
   'cardboard.roll-price': row(
     ['$/sf', [0.119, 0.126, 0.129]],
     [0, 5],
-    ['published', 'Grab N Grow 250 ft rolls', 2025],
+    ['published', 'Grab N Grow 250 ft rolls', 2026],
   ),
   'truck.box': row(['cu yd', [10, 16, 20]], [1, 60], PRACTICE),
   'truck.payload': row(['lb', [16000, 22000, 30000]], [1000, 60000], PRACTICE),
@@ -102,7 +102,7 @@ export const DEFAULTS = {
   'leaders.people-each': row(
     ['people/leader', [8, 10, 15]],
     [1, 40],
-    ['published', 'volunteer guidance runs from 1:3-8 to 1:15', 2024],
+    ['published', 'volunteer guidance runs from 1:3-8 to 1:15', 2026],
   ),
   'leaders.minors-each': row(['people/leader', [4, 6, 8]], [1, 20], PRACTICE),
   'leaders.power-equipment-each': row(['people/leader', [1, 1, 1]], [1, 1], PRACTICE),
@@ -110,12 +110,12 @@ export const DEFAULTS = {
   'care.annual-bed.first-year': row(
     ['h/1,000 sf-yr', [100, 150, 200]],
     [0, 1000],
-    ['published', 'home-garden record: about 50 h a season on 365 sf (137)', 2020],
+    ['published', 'home-garden record: about 50 h a season on 365 sf (137)', 2026],
   ),
   'care.annual-bed.mature': row(
     ['h/1,000 sf-yr', [80, 120, 160]],
     [0, 1000],
-    ['published', 'home-garden record: about 50 h a season on 365 sf (137)', 2020],
+    ['published', 'home-garden record: about 50 h a season on 365 sf (137)', 2026],
   ),
   'care.annual-bed.decay': row(['1/yr', [0.4, 0.7, 1.2]], [0, 5], JUDGED),
   'care.perennial-bed.first-year': row(['h/1,000 sf-yr', [50, 75, 110]], [0, 1000], JUDGED),
@@ -195,14 +195,14 @@ export const DEFAULTS = {
   'cost.rain-garden': row(
     ['$/sf', [10, 25, 40]],
     [0, 200],
-    ['published', 'extension: 3-15 residential, 10-40 institutional', 2024],
+    ['published', 'extension: 3-15 residential, 10-40 institutional', 2026],
   ),
   'cost.accessible-path': row(['$/path sf', [12, 18, 25]], [0, 200], JUDGED),
   'cost.compost-delivered': row(['$/cu yd', [30, 42, 55]], [0, 500], PRACTICE),
   'cost.chips-delivered': row(
     ['$/cu yd', [0, 15, 35]],
     [0, 500],
-    ['published', 'WSU Extension FS160E: arborist chips are often free', 2015],
+    ['published', 'WSU Extension FS160E: arborist chips are often free', 2026],
   ),
   'cost.sign': row(['$', [300, 900, 2500]], [0, 50000], JUDGED),
   'cost.edging': row(['$/ft', [2, 5, 12]], [0, 200], JUDGED),
@@ -218,7 +218,7 @@ export const DEFAULTS = {
   'money.real-discount': row(
     ['share/yr', [0.03, 0.03, 0.05]],
     [-0.05, 0.2],
-    ['published', 'DOE/FEMP floor, 10 CFR 436.14 (from memory, not read again)', 2020],
+    ['published', 'DOE/FEMP floor, 10 CFR 436.14 (from memory, not read again)', 2026],
   ),
   'money.payback-years': row(['yr', [5, 7, 10]], [1, 50], JUDGED),
 
@@ -228,7 +228,7 @@ export const DEFAULTS = {
   'mowing.carbon': row(
     ['kg CO2/gal', [8.5, 8.89, 8.9]],
     [0, 12],
-    ['published', 'EPA: 8,887 g CO2 per gallon of gasoline (from memory, not read again)', 2024],
+    ['published', 'EPA: 8,887 g CO2 per gallon of gasoline (from memory, not read again)', 2026],
   ),
 
   'compost.meal-waste': row(['lb/meal', [0.1, 0.25, 0.5]], [0, 5], PRACTICE),
@@ -263,7 +263,7 @@ export const DEFAULTS = {
   'water.roof-runoff': row(['share', [0.8, 0.9, 0.95]], SHARE, [
     'published',
     'rain tank design page: 0.9',
-    2020,
+    2026,
   ]),
   'water.plant-factor.annual-bed': row(['share of reference', [0.7, 0.8, 1.05]], [0, 1.5], S623),
   'water.plant-factor.perennial-bed': row(['share of reference', [0.3, 0.5, 0.7]], [0, 1.5], S623),
@@ -298,17 +298,17 @@ export const DEFAULTS = {
   'gate.locate-days': row(
     ['business days', [2, 3, 3]],
     [1, 30],
-    ['published', '811 notice varies by state', 2025],
+    ['published', '811 notice varies by state', 2026],
   ),
   'gate.tolerance': row(
     ['in', [18, 24, 24]],
     [6, 60],
-    ['published', 'NWGA: 18-24 in by state law', 2024],
+    ['published', 'NWGA: 18-24 in by state law', 2026],
   ),
   'gate.root-growth-limit': row(
     ['psi', [250, 300, 350]],
     [50, 1000],
-    ['published', 'extension: root growth limited above about 300 psi', 2020],
+    ['published', 'extension: root growth limited above about 300 psi', 2026],
   ),
   'bed-share': row(['share', [0.25, 0.29, 0.4]], SHARE, PRACTICE),
 } as const satisfies Record<string, DefaultRow>;

@@ -16,7 +16,7 @@ export interface DefaultRow {
   readonly possible: readonly [least: number, most: number];
   readonly basis: DefaultBasis;
   readonly source: string;
-  /** Year in which the source was current. */
+  /** Year of the source; of an undated page, the year in which it was read. */
   readonly year: number;
 }
 

@@ -6,6 +6,7 @@ export type Ground =
   | 'printed, quoted from memory'
   | 'exact identity'
   | 'second library'
+  | 'common practice, no published source'
   | 'arithmetic done by hand';
 
 /** A value that was not made by this code, and the code that must reproduce it. */

@@ -94,7 +94,7 @@ export const waterChecks: readonly OutsideCheck[] = [
   {
     formula: 'water',
     what: 'curve number of half-acre lots on C with half the impervious area unconnected (read off a figure)',
-    ground: 'printed',
+    ground: 'printed, quoted from memory',
     source: `${TR55} 2-4 (78)`,
     unit: 'CN',
     expected: READ_OFF_FIGURE,
@@ -104,7 +104,7 @@ export const waterChecks: readonly OutsideCheck[] = [
   {
     formula: 'water',
     what: 'weighted curve number of example 2-2',
-    ground: 'printed',
+    ground: 'arithmetic done by hand',
     source: `${TR55} 2-2 (18,800 / 250)`,
     unit: 'CN',
     expected: 75.2,
@@ -160,8 +160,8 @@ export const waterChecks: readonly OutsideCheck[] = [
   {
     formula: 'water',
     what: 'gallons of an inch on an acre',
-    ground: 'printed',
-    source: 'exact value 27,154; B. Lancaster prints the rule of thumb 27,000',
+    ground: 'exact identity',
+    source: '43,560 x 144 / 231; B. Lancaster prints the rule of thumb 27,000',
     unit: 'gal',
     expected: 27_154,
     tolerance: 0.5,

@@ -69,8 +69,8 @@ export const takeoffChecks: readonly OutsideCheck[] = [
   {
     formula: 'takeoff',
     what: 'weight of 12,000 sf at 4 in compost and 3 in chips',
-    ground: 'printed',
-    source: 'common practice: such a build takes about 200,000 lb of organic matter',
+    ground: 'common practice, no published source',
+    source: 'such a build takes about 200,000 lb of organic matter',
     unit: 'lb',
     expected: 200_000,
     tolerance: 5_000,
