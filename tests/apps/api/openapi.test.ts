@@ -1,0 +1,68 @@
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { testApi } from '../../support/api.js';
+
+let api: Awaited<ReturnType<typeof testApi>>;
+interface Described {
+  readonly openapi: string;
+  readonly paths: Record<string, Record<string, { responses: Record<string, object> }>>;
+  readonly components: { readonly schemas: Record<string, object> };
+}
+let described: Described;
+beforeAll(async () => {
+  api = await testApi();
+  described = (await api.ask({ url: '/api/openapi.json' })).body;
+});
+afterAll(() => api.close());
+
+/** Every value of a key, however deep. */
+function valuesOf(key: string, within: unknown): unknown[] {
+  if (typeof within !== 'object' || within === null) return [];
+  return Object.entries(within).flatMap(([name, value]) =>
+    name === key ? [value, ...valuesOf(key, value)] : valuesOf(key, value),
+  );
+}
+
+test('the description is of the version whose words it uses', () => {
+  expect(described.openapi).toBe('3.0.3');
+  expect(valuesOf('exclusiveMinimum', described)).toContain(true);
+  expect(valuesOf('const', described.components)).toEqual([]);
+  expect(valuesOf('$defs', described)).toEqual([]);
+});
+
+test('every reference leads somewhere', () => {
+  const references = valuesOf('$ref', described).filter((value) => typeof value === 'string');
+  const known = Object.keys(described.components.schemas).map((id) => `#/components/schemas/${id}`);
+  expect(known).toContain('#/components/schemas/CampusFile');
+  expect(references.filter((reference) => !known.includes(reference))).toEqual([]);
+});
+
+test('every address says how it answers, and that an error is a problem reply', () => {
+  const operations = Object.entries(described.paths).flatMap(([path, methods]) =>
+    Object.entries(methods).map(([method, { responses }]) => ({ path, method, responses })),
+  );
+  expect(operations.map(({ path, method }) => `${method} ${path}`).sort()).toEqual([
+    'get /api/campuses',
+    'get /api/campuses/{id}',
+    'get /api/campuses/{id}/plans',
+    'get /api/campuses/{id}/solves',
+    'get /api/health',
+    'get /api/plans/{id}',
+    'get /api/plans/{id}/documents/{fileName}',
+    'get /api/plans/{id}/overview',
+    'get /api/solves/{id}',
+    'get /api/solves/{id}/events',
+    'post /api/campuses',
+    'post /api/campuses/{id}/solves',
+    'post /api/plans/{id}/verify',
+    'post /api/solves/{id}/cancel',
+    'put /api/campuses/{id}',
+  ]);
+  for (const { path, method, responses } of operations) {
+    const [good] = Object.entries(responses).filter(([status]) => status.startsWith('2'));
+    expect(good?.[1], `${method} ${path}`).toHaveProperty('content');
+    const errors = Object.entries(responses).filter(([status]) => !status.startsWith('2'));
+    for (const [, error] of errors) {
+      expect(error).toHaveProperty(['content', 'application/problem+json']);
+    }
+  }
+});

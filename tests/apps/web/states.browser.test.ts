@@ -1,0 +1,166 @@
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { axeFindings } from '../../support/page/axe.js';
+import type { FakeApi } from '../../support/page/fake-api.js';
+import { heldPlan, heldSolve } from '../../support/page/holdings.js';
+import { PageBench, phone } from '../../support/page/open-page.js';
+import { overviewFixture, usualWish } from '../../support/page/overview-fixture.js';
+
+const bench = new PageBench();
+beforeAll(() => bench.startBrowser());
+afterEach(() => bench.closePages());
+afterAll(() => bench.stopBrowser());
+
+const withoutPlan = (api: FakeApi): void => {
+  api.holdings.plans = [];
+};
+
+const progress = {
+  elapsedSeconds: 12.4,
+  tier: 'benefit',
+  bestObjective: 2868.4,
+  bound: 2961.2,
+  gap: 0.0323,
+  message: 'Looking at FY33 to FY39.',
+};
+
+/** Every state of the page: how it comes about, what it is called, and what it tells one to do. */
+const states: Readonly<Record<string, State>> = {
+  'a plan': {
+    prepare: () => undefined,
+    heading: 'Landscape plan, FY28 to FY62',
+    says: 'In FY28, prepare TVU-19 East Hall Court',
+  },
+  'a plan of fifty years with long names': {
+    prepare: (api) => {
+      const wish = { years: 50, sitesIn: (at: number) => (at % 7 === 3 ? 3 : 1) };
+      api.holdings.plans = [heldPlan(1, overviewFixture({ ...wish, names: 'long' }))];
+    },
+    heading: 'Landscape plan, FY28 to FY77',
+    says: 'Terrace north of the former Chemical Engineering Library',
+  },
+  'a plan of one year and one site': {
+    prepare: (api) => {
+      const wish = { ...usualWish, years: 1, sitesIn: () => 1 };
+      api.holdings.plans = [heldPlan(1, overviewFixture(wish))];
+    },
+    heading: 'Landscape plan, FY28 to FY28',
+    says: '1 of 32 candidate sites built',
+  },
+  'a plan without a site': {
+    prepare: (api) => {
+      const wish = { ...usualWish, years: 12, sitesIn: () => 0 };
+      api.holdings.plans = [heldPlan(1, overviewFixture(wish))];
+    },
+    heading: 'Landscape plan, FY28 to FY39',
+    says: 'Use the year to clear what is listed under “To find out”',
+  },
+  'no plan yet': { prepare: withoutPlan, heading: 'No plan yet', says: 'Solve to make the first' },
+  'solving the first plan': {
+    prepare: (api) => {
+      withoutPlan(api);
+      api.holdings.solves = [heldSolve(1, { state: 'solving', progress })];
+    },
+    heading: 'The first plan is being made',
+    says: '3.2%',
+  },
+  'no plan can exist': {
+    prepare: (api) => {
+      withoutPlan(api);
+      const conflict = [
+        { kind: 'commitment' as const, id: 'one-a-year', name: 'One site each year through FY41' },
+        { kind: 'limit' as const, id: 'positions', name: 'No new position before FY41' },
+      ];
+      api.holdings.solves = [heldSolve(1, { state: 'done', ending: 'no-plan', conflict })];
+    },
+    heading: 'No plan can exist',
+    says: 'One site each year through FY41',
+  },
+  'a failed solve': {
+    prepare: (api) => {
+      withoutPlan(api);
+      const problem = {
+        ...{ code: 'solver-lost', record: 'solve', field: '', value: null },
+        ...{ problem: 'The solver stopped three times.', remedy: 'Allow less time.' },
+        severity: 'error' as const,
+      };
+      api.holdings.solves = [heldSolve(1, { state: 'failed', problem })];
+    },
+    heading: 'No plan yet',
+    says: 'Allow less time.',
+  },
+  'no campus': {
+    prepare: (api) => {
+      api.holdings.campuses = [];
+    },
+    heading: 'No campus is loaded',
+    says: 'Load a campus file',
+  },
+  'a refusal': {
+    prepare: (api) => {
+      const body = { title: 'The store cannot be reached', status: 503, detail: 'It restarts.' };
+      api.holdings.refusals.set('/api/campuses', { status: 503, body });
+    },
+    heading: 'The plan could not be loaded',
+    says: 'Try again. If it fails again',
+  },
+  loading: {
+    prepare: (api) => {
+      api.holdings.silent.add('/api/campuses');
+    },
+    heading: 'Loading the plan.',
+    says: 'Loading',
+  },
+};
+
+interface State {
+  readonly prepare: (api: FakeApi) => void;
+  readonly heading: string;
+  readonly says: string;
+}
+
+describe.each(Object.entries(states))('%s', (_name, { prepare, heading, says }) => {
+  test('says what is the matter, and axe-core finds nothing', async () => {
+    const { page, errors } = await bench.open(prepare);
+    await page.getByRole('heading', { level: 1, name: heading }).waitFor();
+    expect(await page.locator('body').innerText()).toContain(says);
+    await unfold(page);
+    expect(await axeFindings(page)).toEqual([]);
+    expect(errors).toEqual([]);
+  });
+
+  test('never scrolls the page sideways on a phone', async () => {
+    const { page } = await bench.open(prepare, phone);
+    await page.getByRole('heading', { level: 1, name: heading }).waitFor();
+    await unfold(page);
+    expect(await page.evaluate('document.documentElement.scrollWidth')).toBe(phone.width);
+    expect(await axeFindings(page)).toEqual([]);
+  });
+});
+
+type Page = Awaited<ReturnType<typeof bench.open>>['page'];
+
+async function unfold(page: Page): Promise<void> {
+  await page.evaluate("document.querySelectorAll('details').forEach((part) => (part.open = true))");
+}
+
+test('a server that is gone is said, and the page comes back when it does', async () => {
+  const { page, api } = await bench.open();
+  await page.getByRole('heading', { level: 1, name: 'Landscape plan' }).waitFor();
+  await page.route('**/api/**', (route) => route.abort());
+  await page.evaluate("window.dispatchEvent(new PopStateEvent('popstate'))");
+  await page.getByRole('heading', { level: 1, name: 'The server does not answer' }).waitFor();
+  expect(await axeFindings(page)).toEqual([]);
+  await page.unroute('**/api/**');
+  api.holdings.plans = [];
+  await page.getByRole('button', { name: 'Try again' }).click();
+  await page.getByRole('heading', { level: 1, name: 'No plan yet' }).waitFor();
+});
+
+test('an address that names a plan not held leads to the newest one', async () => {
+  const { page } = await bench.open();
+  await page.goto(`${page.url()}?plan=gone`);
+  await page.getByRole('heading', { level: 1, name: 'This plan is not here' }).waitFor();
+  expect(await axeFindings(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Show the newest plan' }).click();
+  await page.getByRole('heading', { level: 1, name: 'Landscape plan' }).waitFor();
+});
