@@ -1,5 +1,6 @@
 import type { Bench } from './bench.js';
 import { polygonArea } from './benches/polygon-area.js';
+import { siteEstimate } from './benches/site-estimate.js';
 
 /** Every bench, once. The tests run each at its smallest size. */
-export const BENCHES: readonly Bench[] = [polygonArea];
+export const BENCHES: readonly Bench[] = [polygonArea, siteEstimate];

@@ -5,6 +5,7 @@ import { parseCampusFile } from '#contracts/parse-campus-file.js';
 import type { ExplainedNode } from '#estimating/explained.js';
 import { estimateSite, type SiteEstimate } from '#estimating/site/site-estimate.js';
 import { siteCharges } from '#estimating/site-charges/site-charges.js';
+import { type CareClass, FINE_PARTS } from '#estimating/site-charges/type-profile.js';
 import { known, UNKNOWN } from '#units/known.js';
 
 const file: unknown = JSON.parse(readFileSync('seeds/demo-strained.json', 'utf8'));
@@ -44,10 +45,11 @@ function everyNode(nodes: readonly ExplainedNode[]): ExplainedNode[] {
 describe('a site’s whole build-up', () => {
   const whole = estimate();
   const charges = siteCharges(campus, site, type);
+  const fine = (perThousand: number): number => (perThousand * charges.areaSqFt) / FINE_PARTS;
 
   test('agrees with what plans are charged, from hundredths rounded', () => {
     expect(node(whole, 'compost').value).toBeCloseTo(charges.buildCompost / 100, 2);
-    expect(node(whole, 'top-dress').value).toBeCloseTo(charges.topDress / 100, 2);
+    expect(node(whole, 'top-dress').value).toBeCloseTo(fine(charges.profile.topDress), 2);
     expect(node(whole, 'prepare').value).toBeCloseTo(charges.prepareHours / 100, 2);
     expect(node(whole, 'plant').value).toBeCloseTo(charges.plantHours / 100, 2);
     expect(node(whole, 'likely build cost').value).toBeCloseTo(charges.buildCost / 100, 2);
@@ -57,10 +59,10 @@ describe('a site’s whole build-up', () => {
     'care and harvest of year %i agree with what plans are charged',
     (age) => {
       const orders = campus.calendar.seasons.map((_, order) => order);
-      const sum = (classes: readonly ('care-food' | 'care-other' | 'harvest')[]): number =>
+      const sum = (classes: readonly CareClass[]): number =>
         orders
-          .flatMap((order) => classes.map((c) => charges.care(c, age, order)))
-          .reduce((a, b) => a + b, 0) / 100;
+          .flatMap((order) => classes.map((c) => fine(charges.profile.care(c, age, order))))
+          .reduce((a, b) => a + b, 0);
       expect(node(whole, `care in year ${age}`).value).toBeCloseTo(
         sum(['care-food', 'care-other']),
         1,
