@@ -39,6 +39,10 @@ export class ModelDraft {
     return variable;
   }
 
+  upperOf(variable: Variable): number {
+    return this.upper[variable.column] ?? Infinity;
+  }
+
   /** Adds a row; terms of one variable are summed, zero terms are left out. */
   addRow(spec: RowSpec): void {
     const byColumn = new Map<number, number>();

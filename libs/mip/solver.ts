@@ -37,11 +37,17 @@ export interface SolveLimits {
 export interface SolveOptions {
   readonly limits: SolveLimits;
   readonly seed: number;
-  /** A feasible point to start from. One that is not feasible is an error of the caller. */
-  readonly start?: ArrayLike<number>;
+  /** Values of the whole-number columns of a feasible point; the solver works out the others. */
+  readonly start?: PartialPoint;
   /** Ignore integrality. */
   readonly relaxed?: true;
   readonly hooks?: SolveHooks;
+}
+
+/** Values of some columns, in one order. */
+export interface PartialPoint {
+  readonly columns: readonly number[];
+  readonly values: readonly number[];
 }
 
 /** Called while a solve runs, in its thread. */

@@ -21,10 +21,11 @@ export async function loadHighsSolver(): Promise<Solver> {
 }
 
 function solveWith(highs: Highs, model: Model, options: SolveOptions): SolveOutcome {
-  if (options.start) refuseBadStart(model, options.start);
   return highs.withModel(toHighs(highs, model, options), (native) => {
     native.options.set(highsOptions(options));
-    if (options.start) native.setSolution({ colValue: Float64Array.from(options.start) });
+    if (options.start) {
+      native.setSolution({ indices: options.start.columns, values: options.start.values });
+    }
     let interrupted = false;
     const run = () => native.run(callbacks(highs, options, () => (interrupted = true)));
     run();
@@ -34,14 +35,6 @@ function solveWith(highs: Highs, model: Model, options: SolveOptions): SolveOutc
     }
     return readOutcome({ highs, native, model, interrupted, options });
   });
-}
-
-/** HiGHS drops an infeasible start without a word, so it is refused here with the reason. */
-function refuseBadStart(model: Model, start: ArrayLike<number>): void {
-  const violation = largestViolation(model, start);
-  if (violation > FEASIBILITY * 10) {
-    throw new RangeError(`the start breaks the model by ${violation}; repair it or leave it out`);
-  }
 }
 
 function toHighs(highs: Highs, model: Model, options: SolveOptions): ModelData {
@@ -73,7 +66,6 @@ function highsOptions({ limits, seed }: SolveOptions): Record<string, string | n
   return {
     output_flag: false,
     random_seed: seed,
-    threads: 1,
     mip_feasibility_tolerance: FEASIBILITY,
     ...(limits.seconds === undefined ? {} : { time_limit: limits.seconds }),
     ...(limits.nodes === undefined ? {} : { mip_max_nodes: limits.nodes }),

@@ -3,6 +3,8 @@ import type { Campus } from '#domain/campus.js';
 import type { Decisions } from '#domain/plan.js';
 import { centiYards, type CentiYards } from '#units/centiyards.js';
 import { campusCharges, type CampusCharges } from '../site-charges/campus-charges.js';
+import type { SiteCharges } from '../site-charges/site-charges.js';
+import { hundredthsFor } from '../site-charges/type-profile.js';
 import { caredSeasons, existingLife, lifeOf, type Life } from '../site-charges/life.js';
 
 /** Compost that one season asks for and gets. */
@@ -12,32 +14,42 @@ export interface CompostSeason {
   readonly topDress: CentiYards;
 }
 
-/** Compost made and needed in every season of horizon and tail, by running index. */
+/**
+ * Compost made and needed in every season of horizon and tail, by running index. Top-dressing is
+ * summed over all sites first and rounded up to hundredths once.
+ */
 export function compostNeeds(
   campus: Campus,
   decisions: Decisions,
   charges: CampusCharges = campusCharges(campus),
 ): CompostSeason[] {
-  const seasons = plannedSeasons(campus.calendar).map(({ season }) => ({
+  const builds = plannedSeasons(campus.calendar).map(() => 0);
+  for (const { site, buildType, year } of decisions.placements) {
+    const { prepared } = lifeOf(campus, site, year);
+    const amount = charges.of(site, buildType).buildCompost;
+    if (prepared !== undefined) builds[prepared] = (builds[prepared] ?? 0) + amount;
+  }
+  const dressed = topDressNeeds(campus, decisions, charges);
+  return plannedSeasons(campus.calendar).map(({ season, index }) => ({
     made: campus.compost.made[season.id] ?? centiYards(0),
-    builds: centiYards(0),
-    topDress: centiYards(0),
+    builds: centiYards(builds[index] ?? 0),
+    topDress: centiYards(hundredthsFor(dressed[index] ?? 0)),
   }));
-  const addTopDress = (life: Life, amount: CentiYards) => {
+}
+
+/** Top-dressing of all sites by running season index, exact, in fine parts of a cubic yard. */
+export function topDressNeeds(campus: Campus, decisions: Decisions, charges: CampusCharges): number[] {
+  const seasons = plannedSeasons(campus.calendar).map(() => 0);
+  const dress = (life: Life, of: SiteCharges) => {
     for (const index of topDressSeasons(campus, life)) {
-      const season = seasons[index];
-      if (season) season.topDress = centiYards(season.topDress + amount);
+      seasons[index] = (seasons[index] ?? 0) + of.areaSqFt * of.profile.topDress;
     }
   };
   for (const site of campus.existing) {
-    addTopDress(existingLife(campus, site), charges.of(site.id, site.buildType).topDress);
+    dress(existingLife(campus, site), charges.of(site.id, site.buildType));
   }
   for (const { site, buildType, year } of decisions.placements) {
-    const life = lifeOf(campus, site, year);
-    const of = charges.of(site, buildType);
-    addTopDress(life, of.topDress);
-    const prepared = seasons[life.prepared ?? -1];
-    if (prepared) prepared.builds = centiYards(prepared.builds + of.buildCompost);
+    dress(lifeOf(campus, site, year), charges.of(site, buildType));
   }
   return seasons;
 }

@@ -1,25 +1,16 @@
 import type { BuildType } from '#domain/build-type.js';
 import { buildType } from '#domain/campus.js';
 import type { Campus } from '#domain/campus.js';
-import { COMPONENTS, FOOD_COMPONENTS, type Component } from '#domain/component.js';
+import { COMPONENTS, type Component } from '#domain/component.js';
 import type { Site } from '#domain/site.js';
 import { hoursToCenti, type CentiHours } from '#units/centihours.js';
 import { yardsToCenti, type CentiYards } from '#units/centiyards.js';
 import { roundCents, type Cents } from '#units/cents.js';
 import { valueOr } from '#units/known.js';
-import { careHoursPer1000SqFt } from '../care-hours/decay.js';
-
-/** From this age on, in years, care is taken as settled at the level of this age. */
-export const SETTLED_AGE = 20;
+import { SQFT_INCHES_PER_CUBIC_YARD, typeProfile, type TypeProfile } from './type-profile.js';
 
 /** Deepest compost allowed inside root protection, in inches: common practice, no source. */
 export const ROOT_ZONE_COMPOST_INCHES = 1;
-
-/** One cubic yard covers 324 square feet one inch deep: 27 cu ft x 12 in/ft, exact. */
-const SQFT_INCHES_PER_CUBIC_YARD = 324;
-
-export const CARE_CLASSES = ['care-food', 'care-other', 'harvest'] as const;
-export type CareClass = (typeof CARE_CLASSES)[number];
 
 /**
  * What one site asks for once it becomes one build type, independent of the year. Hours are
@@ -28,17 +19,16 @@ export type CareClass = (typeof CARE_CLASSES)[number];
 export interface SiteCharges {
   readonly site: string;
   readonly buildType: string;
+  /** Whole square feet. */
   readonly areaSqFt: number;
   readonly prepareHours: CentiHours;
   readonly plantHours: CentiHours;
-  /** Hours of a class in the season at `order` of a fiscal year, at an age of 1 or more; 0 before. */
-  care(taskClass: CareClass, age: number, order: number): CentiHours;
+  /** What each 1,000 square feet of it ask for by age: care and top-dressing. */
+  readonly profile: TypeProfile;
   readonly buildCost: Cents;
   /** Supplies and renewal reserve of each season of a year, by order. */
   readonly supplies: readonly Cents[];
   readonly buildCompost: CentiYards;
-  /** Compost of one year's top-dressing. */
-  readonly topDress: CentiYards;
 }
 
 /** Square feet of each component when a site becomes a type. */
@@ -53,70 +43,21 @@ export function siteCharges(campus: Campus, site: Site, typeId: string): SiteCha
   const type = buildType(campus, typeId);
   const areas = componentAreas(site, type);
   const thousands = site.areaSqFt / 1000;
-  const table = careTable(campus, areas);
   return {
     site: site.id,
     buildType: typeId,
-    areaSqFt: site.areaSqFt,
+    areaSqFt: Math.round(site.areaSqFt),
     prepareHours: hoursToCenti(type.prepareHoursPer1000SqFt * thousands),
     plantHours: hoursToCenti(type.plantHoursPer1000SqFt * thousands),
-    care: (taskClass, age, order) => tableHours(table, { taskClass, age, order }),
+    profile: typeProfile(campus, type),
     buildCost: roundCents(type.costPerSqFt * site.areaSqFt * costFactor(site)),
     supplies: suppliesBySeason(campus, areas),
     buildCompost: buildCompost({ campus, site, type }),
-    topDress: topDress(campus, areas),
   };
 }
 
 function costFactor(site: Site): number {
   return site.stage === 'candidate' ? site.costFactor : 1;
-}
-
-type CareTable = Readonly<Record<CareClass, readonly (readonly CentiHours[])[]>>;
-
-function tableHours(
-  table: CareTable,
-  at: { taskClass: CareClass; age: number; order: number },
-): CentiHours {
-  if (at.age < 1) return 0 as CentiHours;
-  return table[at.taskClass][Math.min(at.age, SETTLED_AGE) - 1]?.[at.order] ?? (0 as CentiHours);
-}
-
-/** Hundredths of hours by class, age from 1 to settled, and season order. */
-function careTable(campus: Campus, areas: Record<Component, number>): CareTable {
-  const rows = (hours: (age: number, season: string) => number) =>
-    Array.from({ length: SETTLED_AGE }, (_, i) =>
-      campus.calendar.seasons.map((season) => hoursToCenti(hours(i + 1, season.id))),
-    );
-  const careOf = (components: readonly Component[]) => (age: number, season: string) =>
-    components.reduce((sum, c) => sum + careHours({ campus, areas, c }, age, season), 0);
-  const food = COMPONENTS.filter((c) => FOOD_COMPONENTS.has(c));
-  const other = COMPONENTS.filter((c) => !FOOD_COMPONENTS.has(c));
-  return {
-    'care-food': rows(careOf(food)),
-    'care-other': rows(careOf(other)),
-    harvest: rows((age, season) =>
-      COMPONENTS.reduce((sum, c) => sum + harvestHours({ campus, areas, c }, age, season), 0),
-    ),
-  };
-}
-
-interface OneComponent {
-  readonly campus: Campus;
-  readonly areas: Record<Component, number>;
-  readonly c: Component;
-}
-
-function careHours({ campus, areas, c }: OneComponent, age: number, season: string): number {
-  const care = campus.care[c];
-  const share = care.seasonShares[season] ?? 0;
-  return (areas[c] / 1000) * careHoursPer1000SqFt(care, age) * share;
-}
-
-function harvestHours({ campus, areas, c }: OneComponent, age: number, season: string): number {
-  const care = campus.care[c];
-  const ramp = care.bearing[Math.min(age, care.bearing.length) - 1] ?? 0;
-  return (areas[c] / 1000) * care.harvestHours * ramp * (care.harvestSeasonShares[season] ?? 0);
 }
 
 /** A year's supplies, spread over the seasons as the care is. */
@@ -146,9 +87,4 @@ function buildCompost(of: { campus: Campus; site: Site; type: BuildType }): Cent
   };
   const sqFtInches = COMPONENTS.reduce((sum, c) => sum + areas[c] * inches(c), 0);
   return yardsToCenti((sqFtInches / SQFT_INCHES_PER_CUBIC_YARD) * (1 + of.campus.materialWaste));
-}
-
-function topDress(campus: Campus, areas: Record<Component, number>): CentiYards {
-  const sqFtInches = COMPONENTS.reduce((sum, c) => sum + areas[c] * campus.care[c].topDressInches, 0);
-  return yardsToCenti(sqFtInches / SQFT_INCHES_PER_CUBIC_YARD);
 }

@@ -1,0 +1,56 @@
+import type { BenefitCriterion, BenefitMeasure } from '#domain/benefit.js';
+import type { BuildType } from '#domain/build-type.js';
+import { plannedYears, seasonInstance } from '#domain/calendar.js';
+import type { Campus } from '#domain/campus.js';
+import type { CandidateSite } from '#domain/site.js';
+import { milliPoints, type MilliPoints } from '#units/points.js';
+import { valueOr } from '#units/known.js';
+import { componentAreas } from '../site-charges/site-charges.js';
+import type { Life } from '../site-charges/life.js';
+
+/** Slope from which mowing is counted as hazardous, in percent: planning judgement. */
+const STEEP_PERCENT = 10;
+
+/** What one criterion measures on a site as it would be built. */
+export function measured(site: CandidateSite, type: BuildType, criterion: BenefitCriterion): number {
+  const areas = componentAreas(site, type);
+  const measures: Record<BenefitMeasure, () => number> = {
+    'walkers-per-day': () => valueOr(site.facts.walkersPerDay, criterion.whenUnknown),
+    'food-area': () => areas['annual-bed'] + areas.woody,
+    'habitat-area': () => areas['perennial-bed'] + areas.meadow + areas['rain-garden'],
+    'rain-garden-area': () => areas['rain-garden'],
+    'converted-area': () => site.areaSqFt,
+    'slope-mowing-removed': () => steepArea(site, criterion.whenUnknown),
+    teaching: () => areas['annual-bed'],
+  };
+  return measures[criterion.measure]();
+}
+
+function steepArea(site: CandidateSite, whenUnknown: number): number {
+  const { slopePercent } = site.facts;
+  if (!slopePercent.known) return whenUnknown;
+  return slopePercent.value > STEEP_PERCENT ? site.areaSqFt : 0;
+}
+
+/** Points a year: sum over criteria of weight x measure / reference. */
+export function pointsPerYear(campus: Campus, site: CandidateSite, type: BuildType): number {
+  return campus.benefit.criteria.reduce(
+    (sum, c) => sum + (c.weight * measured(site, type, c)) / c.reference,
+    0,
+  );
+}
+
+/**
+ * Discounted points of a site over horizon and tail: a year's points for every fiscal year after the
+ * one in which it is planted, while it is there, each divided by (1 + discount) ^ year index.
+ */
+export function lifetimePoints(campus: Campus, yearly: number, life: Life): MilliPoints {
+  const planted = seasonInstance(campus.calendar, life.planted).yearIndex;
+  const gone = Math.floor(life.ends / campus.calendar.seasons.length);
+  const last = Math.min(plannedYears(campus.calendar), gone);
+  let points = 0;
+  for (let year = planted + 1; year < last; year++) {
+    points += yearly / (1 + campus.benefit.discount) ** year;
+  }
+  return milliPoints(Math.round(points * 1000));
+}

@@ -1,0 +1,127 @@
+import { plannedSeasons, plannedYears, seasonIndex, seasonLabel, seasonInstance, seasonOrder, yearAt } from '#domain/calendar.js';
+import type { Campus } from '#domain/campus.js';
+import { firstStartYear } from '#estimating/season-supply/positions.js';
+import type { CampusCharges } from '#estimating/site-charges/campus-charges.js';
+import type { ModelDraft } from '#mip/model-draft.js';
+import type {
+  CohortColumn,
+  Columns,
+  HireColumn,
+  Lifecycle,
+  LifecycleColumn,
+  PurchaseColumn,
+  WorkDayColumn,
+} from '#rules/columns.js';
+import { fiscalYearLabel } from '#units/fiscal-year.js';
+
+export interface Ground {
+  readonly campus: Campus;
+  readonly charges: CampusCharges;
+  readonly lifecycles: readonly Lifecycle[];
+}
+
+/** Adds the whole-number columns of a campus to a draft. */
+export function addColumns(draft: ModelDraft, { campus, charges, lifecycles }: Ground): Columns {
+  const lives = lifecycles.map((l) => ({
+    ...l,
+    variable: draft.addVariable({
+      label: `build ${l.site} ${l.buildType} ${fiscalYearLabel(yearAt(campus.calendar, l.yearIndex))}`,
+      kind: 'binary',
+    }),
+  }));
+  return {
+    campus,
+    charges,
+    lifecycles: lives,
+    cohorts: addCohorts(draft, lives),
+    hires: addHires(draft, campus),
+    workDays: addWorkDays(draft, campus),
+    purchases: addPurchases(draft, campus),
+  };
+}
+
+/**
+ * Ground that ages as one.
+ *
+ *     ground[g]  =  sum over lives l of cohort g  of  area[l] x[l]     in thousands of square feet
+ */
+function addCohorts(draft: ModelDraft, lives: readonly LifecycleColumn[]): CohortColumn[] {
+  const groups = new Map<string, LifecycleColumn[]>();
+  for (const l of lives) {
+    const key = `${l.buildType} ${l.life.planted} ${l.life.ends}`;
+    groups.set(key, [...(groups.get(key) ?? []), l]);
+  }
+  return [...groups].flatMap(([key, group]) => {
+    const first = group[0];
+    if (!first) return [];
+    const variable = draft.addVariable({ label: `ground ${key}`, kind: 'continuous' });
+    const areas = group.map((l) => ({ variable: l.variable, coefficient: l.charges.areaSqFt / 1000 }));
+    draft.addRow({ label: `ground ${key}`, terms: [...areas, { variable, coefficient: -1 }], atLeast: 0, atMost: 0 });
+    const mostThousands = areas.reduce((sum, t) => sum + t.coefficient, 0);
+    return [{ life: first.life, profile: first.charges.profile, variable, mostThousands }];
+  });
+}
+
+function addHires(draft: ModelDraft, campus: Campus): HireColumn[] {
+  return campus.positions.flatMap((position) => {
+    const first = firstStartYear(campus.calendar, position);
+    const count = Math.max(0, campus.calendar.horizonYears - first);
+    return Array.from({ length: count }, (_, i) => first + i).map((yearIndex) => ({
+      position,
+      yearIndex,
+      variable: draft.addVariable({
+        label: `hire ${position.id} ${fiscalYearLabel(yearAt(campus.calendar, yearIndex))}`,
+        kind: 'integer',
+        upper: position.most,
+      }),
+    }));
+  });
+}
+
+function addWorkDays(draft: ModelDraft, campus: Campus): WorkDayColumn[] {
+  return campus.workDays.flatMap((day) =>
+    Array.from({ length: plannedYears(campus.calendar) }, (_, yearIndex) => ({
+      day,
+      yearIndex,
+      variable: draft.addVariable({
+        label: `work days ${day.id} ${fiscalYearLabel(yearAt(campus.calendar, yearIndex))}`,
+        kind: 'integer',
+        lower: alwaysHeld(campus, day.season, yearIndex) ? day.mostPerSeason : 0,
+        upper: day.mostPerSeason,
+      }),
+    })),
+  );
+}
+
+/**
+ * Where people who only lead have hours for every work day of a season, holding all of them costs
+ * nothing else, so no plan is lost by fixing them.
+ */
+export function alwaysHeld(campus: Campus, seasonId: string, yearIndex: number): boolean {
+  const order = seasonOrder(campus.calendar, seasonId);
+  const season = seasonInstance(campus.calendar, seasonIndex(campus.calendar, yearIndex, order));
+  const leading = campus.pools
+    .filter((p) => p.tasks.length === 1 && p.tasks[0] === 'supervise')
+    .filter((p) => (p.from ?? season.year) <= season.year && season.year <= (p.to ?? season.year))
+    .reduce((sum, p) => sum + (p.hours[seasonId] ?? 0), 0);
+  const wanted = campus.workDays
+    .filter((d) => d.season === seasonId)
+    .reduce((sum, d) => sum + d.leaderHoursEach * d.mostPerSeason, 0);
+  return wanted <= leading;
+}
+
+/** Compost is bought only in seasons that use it: an earlier purchase can wait in the heap of the seller. */
+function addPurchases(draft: ModelDraft, campus: Campus): PurchaseColumn[] {
+  const using = new Set([campus.calendar.prepareSeason, campus.compost.topDressSeason]);
+  if (campus.compost.mostBoughtPerSeason === 0) return [];
+  return plannedSeasons(campus.calendar)
+    .filter(({ season }) => using.has(season.id))
+    .map((instance) => ({
+      season: instance.index,
+      variable: draft.addVariable({
+        label: `buy compost ${seasonLabel(campus.calendar, instance)}`,
+        kind: 'integer',
+        upper: campus.compost.mostBoughtPerSeason,
+      }),
+    }));
+}

@@ -1,0 +1,115 @@
+import type { Campus, HandPlacement } from '#domain/campus.js';
+import { yearIndexOf } from '#domain/calendar.js';
+import type { Lifecycle } from '#rules/columns.js';
+import { CARE_CLASSES, SETTLED_AGE } from '#estimating/site-charges/type-profile.js';
+import { emptyState, type SearchState } from '../search/state.js';
+import type { Tables } from '../search/tables.js';
+import { admissible } from './admissible.js';
+import { isServed, tryLife } from './try-life.js';
+
+/** How a construction orders the lives that it tries. Higher is tried first. */
+export type Score = (life: Lifecycle) => number;
+
+/** Benefit for each hour of settled care: favors light sites that many people pass. */
+export function benefitPerCareHour(life: Lifecycle): number {
+  return life.benefit / (1 + settledHours(life));
+}
+
+/** Lightest care first: keeps a yearly promise the longest. */
+export function lightestCare(life: Lifecycle): number {
+  return -settledHours(life);
+}
+
+function settledHours(life: Lifecycle): number {
+  let hours = 0;
+  for (const c of CARE_CLASSES) {
+    for (let order = 0; order < life.charges.supplies.length; order++) {
+      hours += life.charges.areaSqFt * life.charges.profile.care(c, SETTLED_AGE, order);
+    }
+  }
+  return hours;
+}
+
+/**
+ * A first plan without a solver: what is fixed or promised by name first, then one site for each
+ * promised year, then whatever else fits, always with all care served and every cost paid.
+ * `undefined` where even the fixed and promised ones do not fit so.
+ */
+export function construct(tables: Tables, score: Score): SearchState | undefined {
+  const state = emptyState(tables);
+  if (!isServed(state)) return undefined;
+  for (const group of mustHave(tables)) {
+    if (group.some((l) => state.lives.has(l))) continue;
+    if (!placeFirst(state, ordered(group, score))) return undefined;
+  }
+  const { campus, lifecycles } = tables.ground;
+  for (let year = 0; year < campus.calendar.horizonYears; year++) {
+    const lives = ordered(lifecycles.filter((l) => l.yearIndex === year), score);
+    const wanted = promisedIn(campus, year);
+    for (let have = countIn(state, year); have < wanted; have++) if (!placeFirst(state, lives)) break;
+  }
+  fillUp(state, score);
+  return state;
+}
+
+function fillUp(state: SearchState, score: Score): void {
+  const open = new Set(state.tables.ground.lifecycles.map((l) => l.site));
+  for (const l of state.lives) open.delete(l.site);
+  for (const site of open) {
+    const lives = state.tables.ground.lifecycles.filter((l) => l.site === site);
+    placeFirst(state, ordered(lives, score));
+  }
+}
+
+function ordered(lives: readonly Lifecycle[], score: Score): Lifecycle[] {
+  return lives
+    .map((life) => ({ life, value: score(life) }))
+    .sort((a, b) => b.value - a.value || a.life.yearIndex - b.life.yearIndex || (a.life.site < b.life.site ? -1 : 1))
+    .map(({ life }) => life);
+}
+
+function placeFirst(state: SearchState, lives: readonly Lifecycle[]): boolean {
+  const { campus } = state.tables.ground;
+  return lives.some((life) => admissible(campus, state.lives, life) && tryLife(state, life));
+}
+
+function countIn(state: SearchState, year: number): number {
+  return [...state.lives].filter((l) => l.yearIndex === year).length;
+}
+
+function promisedIn(campus: Campus, year: number): number {
+  return campus.commitments.reduce((most, { test, strength }) => {
+    if (test.kind !== 'sites-each-year' || strength === 'aspiration') return most;
+    const from = yearIndexOf(campus.calendar, test.from);
+    const to = yearIndexOf(campus.calendar, test.to);
+    return year >= from && year <= to ? Math.max(most, test.count) : most;
+  }, 0);
+}
+
+/** Groups of lives of which one must be in the plan: fixed by hand, promised by name. */
+function mustHave({ ground }: Tables): Lifecycle[][] {
+  const { campus, lifecycles } = ground;
+  const fixed = campus.handPlacements
+    .filter((h) => h.kind === 'fixed')
+    .map((h) => lifecycles.filter((l) => fitsHand(campus, h, l)));
+  const named = campus.commitments.flatMap(({ test, strength }) => {
+    if (test.kind !== 'named-site' || strength === 'aspiration') return [];
+    const by = yearIndexOf(campus.calendar, test.by);
+    const lives = lifecycles.filter(
+      (l) =>
+        l.site === test.site &&
+        l.yearIndex <= by &&
+        (test.buildTypes === 'any' || test.buildTypes.includes(l.buildType)),
+    );
+    return strength === 'binding' || lives.length > 0 ? [lives] : [];
+  });
+  return [...fixed, ...named];
+}
+
+function fitsHand(campus: Campus, hand: HandPlacement, life: Lifecycle): boolean {
+  return (
+    hand.site === life.site &&
+    (hand.buildType === undefined || hand.buildType === life.buildType) &&
+    (hand.year === undefined || yearIndexOf(campus.calendar, hand.year) === life.yearIndex)
+  );
+}

@@ -1,0 +1,29 @@
+import type { Lifecycle } from '#rules/columns.js';
+import { hireForGaps } from '../search/hire-for-gaps.js';
+import { applyHire, applyLife, purchasesOf, shortYear, type SearchState } from '../search/state.js';
+
+/** Adds a life with the people and compost it needs; leaves the state as it was where that fails. */
+export function tryLife(state: SearchState, life: Lifecycle): boolean {
+  const before = state.hires.map((byYear) => Int32Array.from(byYear));
+  applyLife(state, life, 1);
+  if (isServed(state)) return true;
+  applyLife(state, life, -1);
+  restoreHires(state, before);
+  return false;
+}
+
+/** Completes hires; true where labor, compost and money then hold in every season and year. */
+export function isServed(state: SearchState): boolean {
+  if (hireForGaps(state)) return false;
+  const purchases = purchasesOf(state);
+  return purchases !== undefined && shortYear(state, purchases) === undefined;
+}
+
+function restoreHires(state: SearchState, before: readonly Int32Array[]): void {
+  state.hires.forEach((byYear, position) => {
+    byYear.forEach((count, startYear) => {
+      const change = (before[position]?.[startYear] ?? 0) - count;
+      if (change !== 0) applyHire(state, { position, startYear, count: change });
+    });
+  });
+}

@@ -1,0 +1,50 @@
+import { plannedSeasons, plannedYears, yearIndexOf } from '#domain/calendar.js';
+import type { Campus } from '#domain/campus.js';
+import type { PositionType } from '#domain/labor.js';
+import { positionCostIn } from '#estimating/plan-needs/money-needs.js';
+import { firstStartYear, positionHours } from '#estimating/season-supply/positions.js';
+
+/** One position type with its hours and costs looked up by number. */
+export interface PositionTable {
+  readonly type: PositionType;
+  /** First year index in which a search may start one: lead time and promises that it waits. */
+  readonly firstStart: number;
+  /** Hundredths of an hour in a season, started in a year (index). */
+  hours(startYear: number, season: number): number;
+  /** Cents in a year, started in a year (indexes). */
+  cost(startYear: number, year: number): number;
+}
+
+export function positionTable(campus: Campus, type: PositionType): PositionTable {
+  const { calendar } = campus;
+  const years = plannedYears(calendar);
+  const seasons = plannedSeasons(calendar);
+  const costs = new Float64Array(years * years);
+  const hours = new Int32Array(years * seasons.length);
+  for (let startYear = 0; startYear < years; startYear++) {
+    for (let yearIndex = startYear; yearIndex < years; yearIndex++) {
+      costs[startYear * years + yearIndex] = positionCostIn({ campus, position: type, startYear, yearIndex });
+    }
+    for (const season of seasons) {
+      hours[startYear * seasons.length + season.index] = positionHours(calendar, type, { startYear, season });
+    }
+  }
+  return {
+    type,
+    firstStart: firstAllowed(campus, type),
+    hours: (startYear, season) => hours[startYear * seasons.length + season] ?? 0,
+    cost: (startYear, year) => costs[startYear * years + year] ?? 0,
+  };
+}
+
+function firstAllowed(campus: Campus, type: PositionType): number {
+  const first = firstStartYear(campus.calendar, type);
+  if (type.term !== 'recurring') return first;
+  return campus.commitments.reduce(
+    (latest, { test, strength }) =>
+      test.kind === 'no-new-positions-before' && strength !== 'aspiration'
+        ? Math.max(latest, yearIndexOf(campus.calendar, test.year))
+        : latest,
+    first,
+  );
+}

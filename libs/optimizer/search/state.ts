@@ -1,0 +1,155 @@
+import { plannedSeasons, seasonInstance, yearAt } from '#domain/calendar.js';
+import { TASK_CLASSES, type TaskClass } from '#domain/labor.js';
+import type { Decisions } from '#domain/plan.js';
+import { topDressNeeds } from '#estimating/plan-needs/compost-needs.js';
+import { careNeeds } from '#estimating/plan-needs/labor-needs.js';
+import { compostPrice, moneyNeeds } from '#estimating/plan-needs/money-needs.js';
+import { CARE_CLASSES, FINE_PER_HUNDREDTH, hundredthsFor } from '#estimating/site-charges/type-profile.js';
+import type { Lifecycle } from '#rules/columns.js';
+import { sortDecisions } from '../allocate/complete-plan.js';
+import { heldWorkDays } from './held-work-days.js';
+import { laborTest, type LaborTest } from './labor-test.js';
+import { moneyTest, type MoneyTest } from './money-test.js';
+import { CLASS_COUNT, type Tables } from './tables.js';
+
+const NOTHING: Decisions = { placements: [], hires: [], workDays: [], purchases: [] };
+
+/** A plan under construction: its decisions, and their totals kept up to date in whole units. */
+export interface SearchState {
+  readonly tables: Tables;
+  readonly labor: LaborTest;
+  readonly money: MoneyTest;
+  /** Hours wanted at [season x classes], in fine parts. */
+  readonly needs: Float64Array;
+  /** Compost that builds and top-dressing take by season, in fine parts. */
+  readonly compost: Float64Array;
+  /** Cents at [sink x years + year], purchases of compost left out. */
+  readonly costs: Float64Array;
+  /** Work days of each kind by season. */
+  readonly workDays: readonly Int32Array[];
+  /** Positions at [position][start year]. */
+  readonly hires: readonly Int32Array[];
+  readonly lives: Set<Lifecycle>;
+}
+
+/** A state with the existing sites and nothing decided but the work days. */
+export function emptyState(tables: Tables): SearchState {
+  const { ground, seasons, years } = tables;
+  const { campus, charges } = ground;
+  const workDays = heldWorkDays(campus);
+  const state: SearchState = {
+    tables,
+    labor: laborTest(tables),
+    money: moneyTest(tables),
+    needs: new Float64Array(seasons * CLASS_COUNT),
+    compost: Float64Array.from(topDressNeeds(campus, NOTHING, charges)),
+    costs: new Float64Array(tables.sinkKeys.length * years),
+    workDays,
+    hires: campus.positions.map(() => new Int32Array(years)),
+    lives: new Set(),
+  };
+  careNeeds(campus, NOTHING, charges).forEach((fine, s) => {
+    const at = (c: TaskClass) => s * CLASS_COUNT + TASK_CLASSES.indexOf(c);
+    for (const c of CARE_CLASSES) state.needs[at(c)] = fine[c];
+    const leaders = campus.workDays.reduce(
+      (sum, day, d) => sum + day.leaderHoursEach * (workDays[s]?.[d] ?? 0),
+      0,
+    );
+    state.needs[at('supervise')] = leaders * FINE_PER_HUNDREDTH;
+  });
+  const base = moneyNeeds(campus, NOTHING, charges);
+  base.care.forEach((c) => addCost(state, tables.sinkOf({ ...c, line: 'care' }), c.yearIndex, c.amount));
+  base.standing.forEach((amount, y) => addCost(state, tables.sinkOf({ line: 'standing' }), y, amount));
+  return state;
+}
+
+function addCost(state: SearchState, sink: number, year: number, amount: number): void {
+  const at = sink * state.tables.years + year;
+  state.costs[at] = (state.costs[at] ?? 0) + amount;
+}
+
+/** Adds a life (sign 1) or takes it off (sign -1). */
+export function applyLife(state: SearchState, lifecycle: Lifecycle, sign: 1 | -1): void {
+  const { from, hours, compost, money } = state.tables.chargesOf(lifecycle);
+  const start = from * CLASS_COUNT;
+  for (let i = 0; i < hours.length; i++) {
+    state.needs[start + i] = (state.needs[start + i] ?? 0) + sign * (hours[i] ?? 0);
+  }
+  for (const [season, amount] of compost) {
+    state.compost[season] = (state.compost[season] ?? 0) + sign * amount;
+  }
+  for (const [sink, year, amount] of money) addCost(state, sink, year, sign * amount);
+  if (sign === 1) state.lives.add(lifecycle);
+  else state.lives.delete(lifecycle);
+}
+
+/** Adds `count` positions (negative: takes them off) from a start year on. */
+export function applyHire(
+  state: SearchState,
+  hire: { readonly position: number; readonly startYear: number; readonly count: number },
+): void {
+  const { position, startYear, count } = hire;
+  const table = state.tables.positions[position];
+  const held = state.hires[position];
+  if (!table || !held) throw new RangeError(`no position type at ${position}`);
+  held[startYear] = (held[startYear] ?? 0) + count;
+  state.labor.hire(position, startYear, count);
+  const sink = state.tables.sinkOf({ line: 'positions' });
+  for (let year = startYear; year < state.tables.years; year++) {
+    const cost = table.cost(startYear, year);
+    if (cost > 0) addCost(state, sink, year, count * cost);
+  }
+}
+
+/** Whole cubic yards to buy in each season, as late as possible; `undefined` where the limit is too low. */
+export function purchasesOf(state: SearchState): Map<number, number> | undefined {
+  const { compost: supply } = state.tables.ground.campus;
+  const purchases = new Map<number, number>();
+  let stock: number = supply.openingStock;
+  for (const { index, season } of state.tables.seasonList) {
+    stock += (supply.made[season.id] ?? 0) - hundredthsFor(state.compost[index] ?? 0);
+    if (stock < 0) {
+      const yards = Math.ceil(-stock / 100);
+      if (yards > supply.mostBoughtPerSeason) return undefined;
+      purchases.set(index, yards);
+      stock += yards * 100;
+    }
+    stock = Math.min(stock, supply.yard);
+  }
+  return purchases;
+}
+
+/** First year index in which the costs, purchases included, cannot be paid; `undefined`: all paid. */
+export function shortYear(state: SearchState, purchases: ReadonlyMap<number, number>): number | undefined {
+  const { campus } = state.tables.ground;
+  const costs = Float64Array.from(state.costs);
+  const sink = state.tables.sinkOf({ line: 'compost' });
+  for (const [season, yards] of purchases) {
+    const year = seasonInstance(campus.calendar, season).yearIndex;
+    const at = sink * state.tables.years + year;
+    costs[at] = (costs[at] ?? 0) + yards * compostPrice(campus, year);
+  }
+  return state.money.shortYear(costs);
+}
+
+/** The decisions that a state stands for. */
+export function decisionsOf(state: SearchState): Decisions {
+  const { campus } = state.tables.ground;
+  const { calendar } = campus;
+  const hires = state.hires.flatMap((byYear, p) =>
+    Array.from(byYear, (count, year) => ({ position: campus.positions[p]?.id ?? '', year: yearAt(calendar, year), count })),
+  );
+  const days = plannedSeasons(calendar).flatMap((season) =>
+    campus.workDays.map((day, d) => ({
+      workDay: day.id,
+      year: season.year,
+      count: state.workDays[season.index]?.[d] ?? 0,
+    })),
+  );
+  return sortDecisions({
+    placements: [...state.lives].map((l) => ({ site: l.site, buildType: l.buildType, year: yearAt(calendar, l.yearIndex) })),
+    hires: hires.filter((h) => h.count > 0),
+    workDays: days.filter((d) => d.count > 0),
+    purchases: [...(purchasesOf(state) ?? [])].map(([season, cubicYards]) => ({ season, cubicYards })),
+  });
+}

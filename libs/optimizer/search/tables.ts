@@ -1,0 +1,128 @@
+import { plannedSeasons, plannedYears, seasonInstance, type SeasonInstance } from '#domain/calendar.js';
+import type { Campus } from '#domain/campus.js';
+import { TASK_CLASSES } from '#domain/labor.js';
+import { baseSupplies, escalatedBuildCost } from '#estimating/plan-needs/money-needs.js';
+import { topDressSeasons } from '#estimating/plan-needs/compost-needs.js';
+import { pursesOf, type Payable, type Purse } from '#estimating/purses/purses.js';
+import { ageInSeason } from '#estimating/site-charges/life.js';
+import { priceGrowth } from '#estimating/site-charges/price-growth.js';
+import { CARE_CLASSES, FINE_PER_HUNDREDTH } from '#estimating/site-charges/type-profile.js';
+import { scaleCents } from '#units/cents.js';
+import type { Lifecycle } from '#rules/columns.js';
+import { sinkKeyer, type SinkKey } from '#rules/funds/sinks.js';
+import type { Ground } from '../columns/add-columns.js';
+import { positionTable, type PositionTable } from './position-table.js';
+
+export const CLASS_COUNT = TASK_CLASSES.length;
+
+/** What one life asks for, as flat arrays: added to a plan's totals and taken off again. */
+export interface LifeCharges {
+  readonly lifecycle: Lifecycle;
+  /** First season with any hours, and fine parts of hours from there on: [season - from] x classes. */
+  readonly from: number;
+  readonly hours: Float64Array;
+  /** Compost by season, fine parts of a cubic yard: pairs of season and amount. */
+  readonly compost: readonly (readonly [season: number, amount: number])[];
+  /** Dollars by sink and year, in cents. */
+  readonly money: readonly (readonly [sink: number, year: number, amount: number])[];
+}
+
+/** Everything about a campus that a search looks up again and again. */
+export interface Tables {
+  readonly ground: Ground;
+  readonly seasons: number;
+  readonly years: number;
+  readonly purses: readonly Purse[];
+  readonly sinkKeys: readonly SinkKey[];
+  readonly positions: readonly PositionTable[];
+  readonly seasonList: readonly SeasonInstance[];
+  sinkOf(cost: Payable): number;
+  chargesOf(lifecycle: Lifecycle): LifeCharges;
+}
+
+export function tablesOf(ground: Ground): Tables {
+  const { campus } = ground;
+  const purses = pursesOf(campus);
+  const keyOf = sinkKeyer(purses);
+  const sinkKeys: SinkKey[] = [];
+  const sinkOf = (cost: Payable): number => {
+    const key = keyOf(cost);
+    const found = sinkKeys.indexOf(key);
+    return found >= 0 ? found : sinkKeys.push(key) - 1;
+  };
+  for (const l of ground.lifecycles) {
+    sinkOf({ line: 'build', site: l.site, buildType: l.buildType });
+    sinkOf({ line: 'care', site: l.site, buildType: l.buildType });
+  }
+  for (const s of campus.existing) sinkOf({ line: 'care', site: s.id, buildType: s.buildType });
+  for (const line of ['positions', 'compost', 'standing'] as const) sinkOf({ line });
+  const kept = new Map<Lifecycle, LifeCharges>();
+  return {
+    ground,
+    seasons: plannedSeasons(campus.calendar).length,
+    seasonList: plannedSeasons(campus.calendar),
+    years: plannedYears(campus.calendar),
+    positions: campus.positions.map((p) => positionTable(campus, p)),
+    purses,
+    sinkKeys,
+    sinkOf,
+    chargesOf(lifecycle) {
+      const found = kept.get(lifecycle);
+      if (found) return found;
+      const made = lifeCharges(campus, lifecycle, sinkOf);
+      kept.set(lifecycle, made);
+      return made;
+    },
+  };
+}
+
+function lifeCharges(
+  campus: Campus,
+  lifecycle: Lifecycle,
+  sinkOf: (cost: Payable) => number,
+): LifeCharges {
+  return {
+    lifecycle,
+    ...lifeHours(campus, lifecycle),
+    compost: lifeCompost(campus, lifecycle),
+    money: lifeMoney(campus, lifecycle, sinkOf),
+  };
+}
+
+function lifeHours(campus: Campus, { life, charges }: Lifecycle): { from: number; hours: Float64Array } {
+  const seasons = plannedSeasons(campus.calendar).length;
+  const from = life.prepared ?? life.planted;
+  const hours = new Float64Array(Math.max(0, seasons - from) * CLASS_COUNT);
+  const add = (season: number, taskClass: (typeof TASK_CLASSES)[number], amount: number) => {
+    const at = (season - from) * CLASS_COUNT + TASK_CLASSES.indexOf(taskClass);
+    if (at >= 0 && at < hours.length) hours[at] = (hours[at] ?? 0) + amount;
+  };
+  if (life.prepared !== undefined) add(life.prepared, 'prepare', charges.prepareHours * FINE_PER_HUNDREDTH);
+  add(life.planted, 'plant', charges.plantHours * FINE_PER_HUNDREDTH);
+  for (let season = life.planted; season < Math.min(seasons, life.ends); season++) {
+    const age = ageInSeason(campus.calendar, life, season);
+    const { order } = seasonInstance(campus.calendar, season);
+    for (const c of CARE_CLASSES) add(season, c, charges.areaSqFt * charges.profile.care(c, age, order));
+  }
+  return { from, hours };
+}
+
+function lifeCompost(campus: Campus, { life, charges }: Lifecycle): [number, number][] {
+  const yearly = charges.areaSqFt * charges.profile.topDress;
+  const dressed = topDressSeasons(campus, life).map((s): [number, number] => [s, yearly]);
+  if (life.prepared === undefined) return dressed;
+  return [[life.prepared, charges.buildCompost * FINE_PER_HUNDREDTH], ...dressed];
+}
+
+function lifeMoney(
+  campus: Campus,
+  { site, buildType, yearIndex, life, charges }: Lifecycle,
+  sinkOf: (cost: Payable) => number,
+): [number, number, number][] {
+  const build = sinkOf({ line: 'build', site, buildType });
+  const care = sinkOf({ line: 'care', site, buildType });
+  const supplies = baseSupplies(campus, life, charges).flatMap((base, year): [number, number, number][] =>
+    base === 0 ? [] : [[care, year, scaleCents(base, priceGrowth(campus, 'supplies', year))]],
+  );
+  return [[build, yearIndex, escalatedBuildCost(campus, charges, yearIndex)], ...supplies];
+}

@@ -1,0 +1,87 @@
+import type { Campus } from '#domain/campus.js';
+import type { ConflictMember } from '#domain/tier.js';
+import { campusCharges } from '#estimating/site-charges/campus-charges.js';
+import type { Solver } from '#mip/solver.js';
+import { possibleLifecycles } from '../columns/lifecycles.js';
+import { benefitPerCareHour, construct, lightestCare } from '../construct/construct.js';
+import type { Ground } from '../columns/add-columns.js';
+import { decisionsOf } from '../search/state.js';
+import { tablesOf } from '../search/tables.js';
+import { tiersOf } from '../tiers/tier-list.js';
+import { judgeDecisions } from './incumbent.js';
+import { limitsOf, withoutCommitment } from './relaxations.js';
+import type { SolveSettings, SolveSurroundings } from './settings.js';
+import { solveTier } from './solve-tier.js';
+
+/** Seconds that one test of a smaller set may take. */
+const TEST_SECONDS = 10;
+const TEST_NODES = 2000;
+
+/**
+ * A smallest group of binding commitments and limits that cannot all hold: each member is dropped in
+ * turn, and stays dropped only where the rest is still proven to admit no plan (deletion filter).
+ * A member whose test ends undecided stays in the group.
+ */
+export function conflictSet(
+  campus: Campus,
+  solver: Solver,
+  run: { readonly settings: SolveSettings; readonly around: SolveSurroundings },
+): ConflictMember[] {
+  let rest = campus;
+  const kept: ConflictMember[] = [];
+  for (const { member, without } of droppable(campus)) {
+    const fewer = without(rest);
+    if (!run.around.shouldStop() && provenImpossible(fewer, solver, run)) rest = fewer;
+    else kept.push(member);
+  }
+  return kept;
+}
+
+interface Droppable {
+  readonly member: ConflictMember;
+  readonly without: (campus: Campus) => Campus;
+}
+
+function droppable(campus: Campus): Droppable[] {
+  const commitments = campus.commitments
+    .filter((c) => c.strength === 'binding')
+    .map(({ id, name }) => ({
+      member: { kind: 'commitment' as const, id, name },
+      without: (c: Campus) => withoutCommitment(c, id),
+    }));
+  return [...limitsOf(), ...commitments];
+}
+
+function provenImpossible(
+  campus: Campus,
+  solver: Solver,
+  { settings, around }: { readonly settings: SolveSettings; readonly around: SolveSurroundings },
+): boolean {
+  const charges = campusCharges(campus);
+  const ground = { campus, charges, lifecycles: possibleLifecycles(campus, charges) };
+  if (constructed(ground)) return false;
+  const first = tiersOf(campus)[0]?.name ?? '';
+  let found = false;
+  const outcome = solveTier({
+    ground,
+    solver,
+    tier: first,
+    held: new Map(),
+    limits: settings.work === undefined ? { seconds: TEST_SECONDS } : { nodes: TEST_NODES },
+    seed: settings.seed,
+    shouldStop: () => found || around.shouldStop(),
+    onBound: () => undefined,
+    onDecisions: () => (found = true),
+  });
+  return outcome.ended === 'infeasible';
+}
+
+/** True where a construction alone finds a plan that passes every check. */
+function constructed(ground: Ground): boolean {
+  const tables = tablesOf(ground);
+  return [lightestCare, benefitPerCareHour].some((score) => {
+    const state = construct(tables, score);
+    if (!state) return false;
+    return judgeDecisions(ground.campus, decisionsOf(state), ground.charges).objections.length === 0;
+  });
+}

@@ -1,0 +1,63 @@
+import { TASK_CLASSES } from '#domain/labor.js';
+import type { Campus } from '#domain/campus.js';
+import type { ConflictMember } from '#domain/tier.js';
+import { yearAt, plannedYears } from '#domain/calendar.js';
+import { centiHours } from '#units/centihours.js';
+import { cents } from '#units/cents.js';
+
+/** More of a resource than any plan can use. */
+const AMPLE_CENTS = cents(1_000_000_000_00);
+const AMPLE_CENTIHOURS = centiHours(100_000_000);
+const AMPLE_YARDS = 1_000_000;
+
+/** The campus without one promise. */
+export function withoutCommitment(campus: Campus, id: string): Campus {
+  return { ...campus, commitments: campus.commitments.filter((c) => c.id !== id) };
+}
+
+/** Resources that can be thought of as unlimited, to see whether they are what stands in the way. */
+export function limitsOf(): { member: ConflictMember; without: (campus: Campus) => Campus }[] {
+  const limit = (id: string, name: string) => ({ kind: 'limit' as const, id, name });
+  return [
+    { member: limit('compost', 'compost made and bought'), without: withAmpleCompost },
+    { member: limit('money', 'money in the funds'), without: withAmpleMoney },
+    { member: limit('labor', 'hours of the people there are'), without: withAmpleLabor },
+  ];
+}
+
+export function withAmpleMoney(campus: Campus): Campus {
+  const last = yearAt(campus.calendar, plannedYears(campus.calendar) - 1);
+  const restriction = {
+    lines: ['build', 'care', 'positions', 'compost', 'standing'] as const,
+    sites: 'any' as const,
+    buildTypes: 'any' as const,
+  };
+  const ample = {
+    id: 'ample-money',
+    name: 'Money without limit',
+    kind: 'reserve' as const,
+    status: 'received' as const,
+    counted: true,
+    floor: cents(0),
+    inflows: [{ year: campus.calendar.firstYear, amount: AMPLE_CENTS, lastYear: last, restriction }],
+  };
+  return { ...campus, funds: [...campus.funds, ample] };
+}
+
+export function withAmpleLabor(campus: Campus): Campus {
+  const hours = Object.fromEntries(campus.calendar.seasons.map((s) => [s.id, AMPLE_CENTIHOURS]));
+  const ample = {
+    id: 'ample-labor',
+    name: 'People without limit',
+    kind: 'staff' as const,
+    tasks: TASK_CLASSES,
+    hours,
+    provenance: { basis: 'judgement' as const, source: 'a question, not a plan' },
+  };
+  return { ...campus, pools: [...campus.pools, ample] };
+}
+
+export function withAmpleCompost(campus: Campus): Campus {
+  const pricePerYard = cents(0);
+  return { ...campus, compost: { ...campus.compost, pricePerYard, mostBoughtPerSeason: AMPLE_YARDS } };
+}

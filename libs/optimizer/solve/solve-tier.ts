@@ -1,0 +1,60 @@
+import type { Decisions } from '#domain/plan.js';
+import type { SolveLimits, SolveOutcome, Solver } from '#mip/solver.js';
+import type { Ground } from '../columns/add-columns.js';
+import { planModel, type HeldTiers } from '../model/plan-model.js';
+import { readDecisions } from '../model/read-decisions.js';
+import { startPoint } from './start-point.js';
+
+export interface TierSolve {
+  readonly ground: Ground;
+  readonly solver: Solver;
+  readonly tier: string;
+  readonly held: HeldTiers;
+  readonly limits: SolveLimits;
+  readonly seed: number;
+  readonly start?: Decisions;
+  readonly shouldStop: () => boolean;
+  readonly onBound: (bound: number) => void;
+  readonly onDecisions: (decisions: Decisions) => void;
+}
+
+/** How the solve of one tier ended, in words of the landscape program. */
+export interface TierOutcome {
+  readonly ended: SolveOutcome['kind'];
+  readonly reason?: 'time' | 'work' | 'interrupted';
+  readonly decisions?: Decisions;
+  readonly bound: number | null;
+}
+
+/** Solves one tier with the tiers before it held. */
+export function solveTier(of: TierSolve): TierOutcome {
+  const { model, columns } = planModel(of.ground, of.tier, of.held);
+  const outcome = of.solver.solve(model, {
+    limits: of.limits,
+    seed: of.seed,
+    ...(of.start ? { start: startPoint(columns, of.start) } : {}),
+    hooks: {
+      shouldStop: of.shouldStop,
+      onBound: (bound) => Math.abs(bound) < 1e20 && of.onBound(bound),
+      onPoint: (values) => of.onDecisions(readDecisions(columns, values)),
+    },
+  });
+  switch (outcome.kind) {
+    case 'infeasible':
+      return { ended: 'infeasible', bound: null };
+    case 'stopped-without-point':
+      return { ended: outcome.kind, reason: outcome.reason, bound: finite(outcome.bound) };
+    case 'stopped':
+    case 'optimal':
+      return {
+        ended: outcome.kind,
+        ...(outcome.kind === 'stopped' ? { reason: outcome.reason } : {}),
+        decisions: readDecisions(columns, outcome.values),
+        bound: finite(outcome.bound),
+      };
+  }
+}
+
+function finite(bound: number): number | null {
+  return Number.isFinite(bound) ? bound : null;
+}

@@ -1,0 +1,83 @@
+import type { Campus } from '#domain/campus.js';
+import type { PositionType, WorkDay } from '#domain/labor.js';
+import type { CampusCharges } from '#estimating/site-charges/campus-charges.js';
+import type { Life } from '#estimating/site-charges/life.js';
+import type { SiteCharges } from '#estimating/site-charges/site-charges.js';
+import type { TypeProfile } from '#estimating/site-charges/type-profile.js';
+import type { MilliPoints } from '#units/points.js';
+import type { Term, Variable } from '#mip/model.js';
+
+/** A whole life that a site may have: what it becomes, and when. */
+export interface Lifecycle {
+  readonly site: string;
+  readonly buildType: string;
+  readonly yearIndex: number;
+  readonly life: Life;
+  readonly charges: SiteCharges;
+  readonly benefit: MilliPoints;
+}
+
+/** 1 where the site has this life. */
+export interface LifecycleColumn extends Lifecycle {
+  readonly variable: Variable;
+}
+
+/**
+ * Ground of one build type with one planting season and one end: it ages as one, so its care and
+ * top-dressing are written once for all its sites.
+ */
+export interface CohortColumn {
+  readonly life: Life;
+  readonly profile: TypeProfile;
+  /** Thousands of square feet. */
+  readonly variable: Variable;
+  /** The most that it can be: every site that has such a life. */
+  readonly mostThousands: number;
+}
+
+/** How many positions of a type start in a year. */
+export interface HireColumn {
+  readonly position: PositionType;
+  readonly yearIndex: number;
+  readonly variable: Variable;
+}
+
+/** How many work days of a kind are held in a year. */
+export interface WorkDayColumn {
+  readonly day: WorkDay;
+  readonly yearIndex: number;
+  readonly variable: Variable;
+}
+
+/** Whole cubic yards of compost bought in a season. */
+export interface PurchaseColumn {
+  readonly season: number;
+  readonly variable: Variable;
+}
+
+/** The whole-number columns of a model, with what each stands for. */
+export interface Columns {
+  readonly campus: Campus;
+  readonly charges: CampusCharges;
+  readonly lifecycles: readonly LifecycleColumn[];
+  readonly cohorts: readonly CohortColumn[];
+  readonly hires: readonly HireColumn[];
+  readonly workDays: readonly WorkDayColumn[];
+  readonly purchases: readonly PurchaseColumn[];
+}
+
+/** The sum of the lifecycles that a test picks, each once. */
+export function countTerms(columns: Columns, picks: (l: LifecycleColumn) => boolean): Term[] {
+  return columns.lifecycles.filter(picks).map(({ variable }) => ({ variable, coefficient: 1 }));
+}
+
+/** Lifecycles by site id, in the order of the columns. */
+export function bySite(columns: Columns): Map<string, LifecycleColumn[]> {
+  const groups = new Map<string, LifecycleColumn[]>();
+  for (const lifecycle of columns.lifecycles) {
+    const group = groups.get(lifecycle.site);
+    if (group) group.push(lifecycle);
+    else groups.set(lifecycle.site, [lifecycle]);
+  }
+  return groups;
+}

@@ -1,0 +1,179 @@
+import { fiscalYearLabel } from '#units/fiscal-year.js';
+import { plannedYears, seasonInstance, yearAt } from '#domain/calendar.js';
+import {
+  baseSupplies,
+  compostPrice,
+  escalatedBuildCost,
+  moneyNeeds,
+  positionCostIn,
+  standingCost,
+} from '#estimating/plan-needs/money-needs.js';
+import { pursesOf, type Payable, type Purse } from '#estimating/purses/purses.js';
+import { priceGrowth } from '#estimating/site-charges/price-growth.js';
+import { scaleCents } from '#units/cents.js';
+import type { Term } from '#mip/model.js';
+import type { ModelDraft } from '#mip/model-draft.js';
+import type { Columns } from '../columns.js';
+import { payersOf, sinkKeyer, type SinkKey } from './sinks.js';
+
+/** Rows are written in hundreds of dollars, so that the solver's tolerance is far below a cent. */
+const UNIT = 100_00;
+
+/** Asked above each single cost, in cents, so that the solver's tolerance never leaves one a cent short. */
+const MARGIN = 2;
+
+/**
+ * Every cost is paid in its year by purses that may pay it.
+ *
+ *     sum over purses p of spend[p, y, k]  >=  fixed[k, y] + sum over columns of cost[k, y] x      for each sink k, year y
+ *     sum over sinks k, years y of spend[p, y, k]  <=  amount[p]                                  for each purse p
+ *     sum of matching spend  <=  ratio / (1 + ratio) x cost of the site                           for each matched sink
+ */
+export function addFundRows(draft: ModelDraft, columns: Columns): void {
+  const purses = pursesOf(columns.campus);
+  const sinks = collectCosts(columns, purses);
+  const spent: Term[][] = purses.map(() => []);
+  for (const [key, years] of sinks) {
+    years.forEach((cost, year) => {
+      if (cost.fixed === 0 && cost.terms.length === 0) return;
+      addSinkRow({ draft, columns, purses, spent }, { key, year, cost });
+    });
+  }
+  purses.forEach((purse, i) => {
+    draft.addRow({
+      label: `fund-vintage ${purse.fund.id} ${purse.inflow}`,
+      terms: spent[i] ?? [],
+      atMost: purse.amount / UNIT,
+    });
+  });
+}
+
+interface Cost {
+  fixed: number;
+  readonly terms: Term[];
+  /** Most matching money for each unit of a column, in cents. */
+  readonly matched: Term[];
+}
+
+interface FundModel {
+  readonly draft: ModelDraft;
+  readonly columns: Columns;
+  readonly purses: readonly Purse[];
+  readonly spent: Term[][];
+}
+
+interface SinkYear {
+  readonly key: SinkKey;
+  readonly year: number;
+  readonly cost: Cost;
+}
+
+function addSinkRow(model: FundModel, { key, year, cost }: SinkYear): void {
+  const { draft, columns, purses } = model;
+  const label = fiscalYearLabel(yearAt(columns.campus.calendar, year));
+  const matching = new Map<string, Term[]>();
+  const paid = payersOf(key).flatMap((i) => {
+    const purse = purses[i];
+    if (!purse || year < purse.first || year > purse.last) return [];
+    const variable = draft.addVariable({
+      label: `spend ${purse.fund.id} ${purse.inflow} ${label} ${key}`,
+      kind: 'continuous',
+      upper: purse.amount / UNIT,
+    });
+    const term = { variable, coefficient: 1 };
+    model.spent[i]?.push(term);
+    if (purse.fund.matchRatio !== undefined) {
+      matching.set(purse.fund.id, [...(matching.get(purse.fund.id) ?? []), term]);
+    }
+    return [term];
+  });
+  draft.addRow({
+    label: `paid ${label} ${key}`,
+    terms: [...paid, ...cost.terms.map((t) => ({ ...t, coefficient: -(t.coefficient + MARGIN) / UNIT }))],
+    atLeast: cost.fixed === 0 ? 0 : (cost.fixed + MARGIN) / UNIT,
+  });
+  addMatchRows({ draft, columns, label: `${label} ${key}` }, matching, cost);
+}
+
+function addMatchRows(
+  at: { draft: ModelDraft; columns: Columns; label: string },
+  matching: ReadonlyMap<string, Term[]>,
+  cost: Cost,
+): void {
+  for (const [fundId, spend] of matching) {
+    const ratio = at.columns.campus.funds.find((f) => f.id === fundId)?.matchRatio ?? 0;
+    const share = ratio / (1 + ratio);
+    at.draft.addRow({
+      label: `match ${fundId} ${at.label}`,
+      terms: [...spend, ...cost.matched.map((t) => ({ ...t, coefficient: (-t.coefficient * share) / UNIT }))],
+      atMost: 0,
+    });
+  }
+}
+
+type Sinks = Map<SinkKey, Cost[]>;
+
+function collectCosts(columns: Columns, purses: readonly Purse[]): Sinks {
+  const { campus } = columns;
+  const keyOf = sinkKeyer(purses);
+  const years = plannedYears(campus.calendar);
+  const sinks: Sinks = new Map();
+  const at = (cost: Payable, year: number): Cost | undefined => {
+    const key = keyOf(cost);
+    let row = sinks.get(key);
+    if (!row) {
+      row = Array.from({ length: years }, () => ({ fixed: 0, terms: [], matched: [] }));
+      sinks.set(key, row);
+    }
+    return row[year];
+  };
+  addFixedCosts(columns, at);
+  addLifecycleCosts(columns, at);
+  addPeopleAndCompost(columns, at);
+  return sinks;
+}
+
+type CostAt = (cost: Payable, year: number) => Cost | undefined;
+
+function addFixedCosts(columns: Columns, at: CostAt): void {
+  const { campus } = columns;
+  const nothing = { placements: [], hires: [], workDays: [], purchases: [] };
+  for (const care of moneyNeeds(campus, nothing, columns.charges).care) {
+    const cost = at({ line: 'care', site: care.site, buildType: care.buildType }, care.yearIndex);
+    if (cost) cost.fixed += care.amount;
+  }
+  for (let year = 0; year < plannedYears(campus.calendar); year++) {
+    const cost = at({ line: 'standing' }, year);
+    if (cost) cost.fixed += standingCost(campus, year);
+  }
+}
+
+function addLifecycleCosts(columns: Columns, at: CostAt): void {
+  const { campus } = columns;
+  for (const { site, buildType, yearIndex, life, charges, variable } of columns.lifecycles) {
+    const capital = escalatedBuildCost(campus, charges, yearIndex);
+    const build = at({ line: 'build', site, buildType }, yearIndex);
+    build?.terms.push({ variable, coefficient: capital });
+    build?.matched.push({ variable, coefficient: capital });
+    baseSupplies(campus, life, charges).forEach((base, year) => {
+      if (base === 0) return;
+      const coefficient = scaleCents(base, priceGrowth(campus, 'supplies', year));
+      at({ line: 'care', site, buildType }, year)?.terms.push({ variable, coefficient });
+    });
+  }
+}
+
+function addPeopleAndCompost(columns: Columns, at: CostAt): void {
+  const { campus } = columns;
+  const years = plannedYears(campus.calendar);
+  for (const { position, yearIndex: startYear, variable } of columns.hires) {
+    for (let yearIndex = startYear; yearIndex < years; yearIndex++) {
+      const coefficient = positionCostIn({ campus, position, startYear, yearIndex });
+      if (coefficient > 0) at({ line: 'positions' }, yearIndex)?.terms.push({ variable, coefficient });
+    }
+  }
+  for (const { season, variable } of columns.purchases) {
+    const year = seasonInstance(campus.calendar, season).yearIndex;
+    at({ line: 'compost' }, year)?.terms.push({ variable, coefficient: compostPrice(campus, year) });
+  }
+}

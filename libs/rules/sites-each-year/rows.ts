@@ -1,0 +1,34 @@
+import { yearAt } from '#domain/calendar.js';
+import { fiscalYearLabel } from '#units/fiscal-year.js';
+import type { Term } from '#mip/model.js';
+import type { ModelDraft } from '#mip/model-draft.js';
+import { countTerms } from '../columns.js';
+import type { CommitmentRows } from '../test-rows.js';
+
+/**
+ * Sites that count are prepared in each promised year.
+ *
+ *     sum over lives l of year t that count  of  x[l]  +  short[t]  >=  count     for each promised year t
+ */
+export const addSitesEachYearRows: CommitmentRows<'sites-each-year'> = (draft, columns, { test, slack }) => {
+  const { calendar } = columns.campus;
+  const areas = new Map(columns.campus.candidates.map((s) => [s.id, s.areaSqFt]));
+  const short: Term[] = [];
+  for (let index = 0; index < calendar.horizonYears; index++) {
+    const year = yearAt(calendar, index);
+    if (year < test.from || year > test.to) continue;
+    const counts = countTerms(
+      columns,
+      (l) => l.yearIndex === index && (areas.get(l.site) ?? 0) >= test.countsFromSqFt,
+    );
+    const label = `sites-each-year ${fiscalYearLabel(year)}`;
+    const missing = slack === 'allowed' ? [shortTerm(draft, label, test.count)] : [];
+    short.push(...missing);
+    draft.addRow({ label, terms: [...counts, ...missing], atLeast: test.count });
+  }
+  return short;
+};
+
+function shortTerm(draft: ModelDraft, label: string, upper: number): Term {
+  return { variable: draft.addVariable({ label: `short ${label}`, kind: 'integer', upper }), coefficient: 1 };
+}
