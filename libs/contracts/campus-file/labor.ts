@@ -34,7 +34,7 @@ export const workDaySchema = z.strictObject({
   showRate: share.describe('Share of the sign-ups who come.'),
   hoursLong: z.number().min(0).max(12),
   effectiveness: share.describe('Share of an hour present that counts as an hour of work.'),
-  peoplePerLeader: z.number().min(0).max(200),
+  peoplePerLeader: z.number().min(1).max(200),
   tasks,
   provenance,
 });

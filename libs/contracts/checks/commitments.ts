@@ -126,7 +126,8 @@ function namedSiteProblems(view: FileView, { id, test }: CommitmentPart): Proble
     ];
   }
   const due = toFiscalYear(test.by);
-  if (!view.time || openYears(view, site, types).some((year) => year <= due)) return [];
+  if (!view.time || due < view.time.firstYear) return [];
+  if (openYears(view, site, types).some((year) => year <= due)) return [];
   const place = { code: 'COMMIT-SITE-CLOSED', record: `commitment ${id}`, field: 'test.by' };
   return [
     aWarning({ ...place, value: test.by }, [

@@ -1,5 +1,6 @@
 import type { Calendar } from '#domain/calendar.js';
 import type { CampusFile } from '../campus-file.schema.js';
+import { UNKNOWN_TEXT } from '../campus-file/values.js';
 import { toCalendar } from '../conversion/calendar.js';
 import { isRecord } from '../reading/record-names.js';
 import type { FileParts } from '../reading/salvage.js';
@@ -54,6 +55,8 @@ export type FileView = { readonly [List in ListName]: CampusFile[List] } & {
   readonly materialWastePercent: number | undefined;
   readonly hardAtCertaintyPercent: number;
   readonly ids: GivenIds;
+  /** Sites whose lead was given in a form that could not be read: it is not unknown, but unread. */
+  readonly unreadLead: ReadonlySet<string>;
 };
 
 export function fileView(parts: FileParts, document: Record<string, unknown>): FileView {
@@ -70,7 +73,17 @@ export function fileView(parts: FileParts, document: Record<string, unknown>): F
     materialWastePercent: parts.materialWastePercent,
     hardAtCertaintyPercent: parts.hardAtCertaintyPercent ?? Infinity,
     ids: givenIds(parts, document),
+    unreadLead: unreadLead(document),
   };
+}
+
+function unreadLead({ candidateSites }: Record<string, unknown>): Set<string> {
+  const sites = Array.isArray(candidateSites) ? candidateSites.filter(isRecord) : [];
+  const unread = sites.filter(({ facts }) => {
+    const lead = isRecord(facts) ? facts.leadMgPerKg : undefined;
+    return typeof lead !== 'number' && lead !== UNKNOWN_TEXT;
+  });
+  return new Set(unread.map(({ id }) => String(id)));
 }
 
 function givenIds(parts: FileParts, document: Record<string, unknown>): GivenIds {

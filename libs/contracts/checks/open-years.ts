@@ -18,11 +18,16 @@ export function openYears(
   );
 }
 
-/** Years between the first and last that the site itself allows, within the horizon. */
+/**
+ * Years between the first and last that the site itself allows, within the horizon. Where the two are
+ * inverted, which is said elsewhere, they say nothing.
+ */
 export function windowYears(time: Calendar, site: CandidatePart): number[] {
   const [first, last] = buildYears(time);
-  const from = Math.max(first, toOptionalYear(site.earliest) ?? first);
-  const to = Math.min(last, toOptionalYear(site.latest) ?? last);
+  const [earliest, latest] = [toOptionalYear(site.earliest), toOptionalYear(site.latest)];
+  const inverted = (latest ?? Infinity) < (earliest ?? -Infinity);
+  const from = inverted ? first : Math.max(first, earliest ?? first);
+  const to = inverted ? last : Math.min(last, latest ?? last);
   return Array.from({ length: Math.max(0, to - from + 1) }, (_, i) => from + i);
 }
 

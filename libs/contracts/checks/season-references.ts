@@ -56,5 +56,5 @@ function one(record: string, field: string, to: string): Reference {
 }
 
 function keys(record: string, field: string, bySeason: Readonly<Record<string, number>>) {
-  return Object.keys(bySeason).map((to) => one(record, field, to));
+  return Object.keys(bySeason).map((to) => one(record, `${field}.${to}`, to));
 }

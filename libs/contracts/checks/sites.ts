@@ -75,7 +75,7 @@ function leadGateProblems(view: FileView, site: CandidatePart): Problem[] {
   const feeds = site.buildTypes.some((type) => edible.has(type));
   const gated = site.gates.some(({ kind }) => kind === 'contamination');
   const clean = lead !== 'unknown' && lead < LEAD_SCREEN_MG_PER_KG;
-  if (!feeds || gated || clean) return [];
+  if (!feeds || gated || clean || view.unreadLead.has(site.id)) return [];
   const place = { code: 'GATE-LEAD-MISSING', field: 'gates', value: lead };
   const found = lead === 'unknown' ? 'unknown' : `${lead} mg/kg, at or above the screening level`;
   return [

@@ -20,7 +20,7 @@ export function fromFiscalYear(year: FiscalYear): string {
 export function toKnown<T extends string | number | boolean>(
   fact: T | typeof UNKNOWN_TEXT,
 ): Known<T> {
-  return fact === UNKNOWN_TEXT ? UNKNOWN : known(fact as T);
+  return fact === UNKNOWN_TEXT ? UNKNOWN : known(fact);
 }
 
 export function toSeasonHours(hours: Readonly<Record<string, number>>): Record<string, CentiHours> {

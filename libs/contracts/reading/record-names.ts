@@ -19,7 +19,13 @@ const NOUNS: Readonly<Record<string, string>> = {
 };
 
 /** Parts that are one record rather than a list. */
-const SINGLES: ReadonlySet<string> = new Set(['calendar', 'compost', 'benefit', 'care']);
+const SINGLES: Readonly<Record<string, string>> = {
+  calendar: 'calendar',
+  compost: 'compost',
+  benefit: 'benefit',
+  care: 'care',
+  escalationPercent: 'escalation',
+};
 
 export const THE_FILE = 'the file';
 
@@ -47,8 +53,9 @@ export function recordAndField(document: unknown, path: Path): { record: string;
     const name = label(valueAt(document, path.slice(0, 3)), path[2]);
     return { record: `benefit criterion ${name}`, field: fieldText(document, path, 3) };
   }
-  if (SINGLES.has(part) && path.length > 1) {
-    return { record: part, field: fieldText(document, path, 1) };
+  const single = SINGLES[part];
+  if (single !== undefined && path.length > 1) {
+    return { record: single, field: fieldText(document, path, 1) };
   }
   if (part === 'plan' && typeof path[2] === 'number') {
     return { record: `${String(place)} row ${path[2] + 1}`, field: fieldText(document, path, 3) };

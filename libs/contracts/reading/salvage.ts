@@ -19,7 +19,7 @@ export function salvage(document: Record<string, unknown>): FileParts {
   for (let round = 0; round < ROUNDS; round += 1) {
     const parsed = campusFileSchema.safeParse(copy);
     const issues = parsed.success ? [] : issuesOf(parsed.error, copy).filter(isUnreadable);
-    if (issues.length === 0) return copy as FileParts;
+    if (issues.length === 0) return copy;
     for (const issue of issues) mark(copy, placeToMend(issue));
     sweep(copy);
   }

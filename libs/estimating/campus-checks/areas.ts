@@ -17,10 +17,11 @@ export function drawnAreas(places: CampusPlaces): ReadonlyMap<string, number> {
 
 /** Stated areas that differ from the drawn ones by more than 5 %. */
 export function areaProblems(places: CampusPlaces): Problem[] {
-  const drawn = drawnAreas(places);
-  return sitesOf(places).flatMap((site) => {
-    const drawnSqFt = drawn.get(site.id);
-    if (drawnSqFt === undefined || agrees(site, drawnSqFt)) return [];
+  const near = campusPosition(places);
+  const measurable = sitesOf(places).filter(({ boundary }) => isMeasurable(boundary, near));
+  return measurable.flatMap((site) => {
+    const drawnSqFt = areaSqFt(site.boundary);
+    if (agrees(site, drawnSqFt)) return [];
     return places.confirmedAreas.has(site.id)
       ? confirmedProblems(site, drawnSqFt)
       : statedProblems(site, drawnSqFt);
