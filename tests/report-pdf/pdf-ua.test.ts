@@ -194,6 +194,14 @@ test('7.17 the outline has every heading below the title, in order', () => {
   expect(titles(read.outline)).toEqual(headings);
 });
 
+test('7.17 bookmarks are nested as the headings are', () => {
+  const names = (items: ReadPdf['outline']) => items.map((item) => item.title);
+  expect(names(read.outline)).toEqual(['Next site', 'All years', 'Care', 'Where']);
+  expect(names(read.outline[0]!.items)).toEqual(['Costs', 'Alternatives']);
+  expect(names(read.outline[0]!.items[1]!.items)).toEqual(['Sources']);
+  expect(entry(dictionary(raw.catalog, 'Outlines')!, 'Count')).toBe('7');
+});
+
 test('7.21.4.1 every font is embedded, as a subset with a real bold and italic', () => {
   const fonts = withName(raw, 'Type', 'FontDescriptor');
   const names = fonts.map((font) => entry(font, 'FontName')!.replace(/^\/[A-Z]{6}\+/, ''));

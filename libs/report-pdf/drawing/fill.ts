@@ -9,7 +9,7 @@ const SPACING = 3.6;
 const LINE_WIDTH = 0.55;
 const DOT = 0.6;
 
-/** Fills a closed ring with a hatch. */
+/** Fills a closed ring with a hatch, which hides what is below; `none` hides nothing. */
 export function fillRing(pdf: PDFKit.PDFDocument, ring: readonly Point[], hatch: Hatch): void {
   if (hatch === 'none') return;
   if (hatch === 'light' || hatch === 'medium' || hatch === 'dark') {
@@ -17,6 +17,8 @@ export function fillRing(pdf: PDFKit.PDFDocument, ring: readonly Point[], hatch:
     pdf.fill(GRAYS[hatch]);
     return;
   }
+  tracePath(pdf, ring);
+  pdf.fill(COLORS.paper);
   pdf.save();
   tracePath(pdf, ring);
   pdf.clip();

@@ -7,13 +7,24 @@ export interface ColumnWish {
 
 /**
  * Widths that add up to `total`: shares by weight, but no column narrower than its longest word
- * as long as all of those fit together. Where they do not, each gets the same part of its longest
- * word and words are cut.
+ * as long as all of those fit together. Where they do not, the columns with the longest words get
+ * one width, their words are cut, and every other column keeps its longest word.
  */
 export function columnWidths(wishes: readonly ColumnWish[], total: number): readonly number[] {
   const least = sum(wishes.map((wish) => wish.minimum));
-  if (least >= total) return wishes.map((wish) => (wish.minimum / least) * total);
-  return shared(wishes, total);
+  return least >= total ? leveled(wishes, total) : shared(wishes, total);
+}
+
+function leveled(wishes: readonly ColumnWish[], total: number): readonly number[] {
+  const rising = wishes.map((wish) => wish.minimum).sort((a, b) => a - b);
+  let room = total;
+  let level = 0;
+  for (const [index, minimum] of rising.entries()) {
+    level = room / (rising.length - index);
+    if (minimum > level) break;
+    room -= minimum;
+  }
+  return wishes.map((wish) => Math.min(wish.minimum, level));
 }
 
 function shared(wishes: readonly ColumnWish[], total: number): readonly number[] {

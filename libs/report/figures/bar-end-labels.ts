@@ -1,46 +1,45 @@
 import type { Shape } from '../document/drawing.js';
 import type { BarFrame } from './bar-frame.js';
 import { columnValues } from './bar-frame.js';
+import type { StackedBars } from './bars.js';
 import { HEAVY, label, line, rect, THIN } from './shapes.js';
 import { spread } from './spread.js';
-import type { StackedBars } from './bars.js';
-import { roughTextWidth } from './text-width.js';
 import type { Value } from './values.js';
+import { wrapLabel } from './wrap-label.js';
 
 const SIZE = 7.5;
-const GAP = 11;
+const LINE = 9;
 const SWATCH = 9;
 
 /** Names beside the last bar, each level with its layer as far as the others leave room. */
 export function endLabels(bars: StackedBars, frame: BarFrame): readonly Shape[] {
-  const last = bars.columns.length - 1;
-  const middles = layerMiddles(columnValues(bars, last)).map(frame.y);
-  const supply = frame.y([...bars.supply].reverse().find((value) => value !== null) ?? 0);
-  const places = spread([...middles, supply], GAP, [frame.top + 4, frame.bottom - 4]);
   const x = frame.right + 6;
   const room = frame.width - x - SWATCH - 4;
-  const words = (text: string, y: number) =>
-    label({ x: x + SWATCH + 4, y: y + 2.5 }, fitted(text, room), { size: SIZE });
-  return [
-    ...bars.series.flatMap(({ label: text, hatch }, index): readonly Shape[] => {
-      const y = places[index] ?? 0;
-      return [rect({ x, y: y - 3.5, width: SWATCH, height: 7 }, hatch, THIN), words(text, y)];
-    }),
-    ...supplyLabel({ text: bars.supplyLabel, x, y: places.at(-1) ?? supply }, words),
-  ];
+  const names = [...bars.series.map((series) => series.label), bars.supplyLabel];
+  const wrapped = names.map((name) => wrapLabel(name, SIZE, room));
+  const gap = Math.max(...wrapped.map((lines) => lines.length)) * LINE + 2;
+  const places = spread(wishes(bars, frame), gap, [frame.top + 4, frame.bottom - gap / 2]);
+  return wrapped.flatMap((lines, index) => {
+    const y = places[index] ?? 0;
+    return [swatch(bars, index, { x, y }), ...words(lines, x + SWATCH + 4, y)];
+  });
 }
 
-interface SupplyLabel {
-  readonly text: string;
-  readonly x: number;
-  readonly y: number;
+/** Heights of the layers' middles and of the supply line at the last column. */
+function wishes(bars: StackedBars, frame: BarFrame): readonly number[] {
+  const middles = layerMiddles(columnValues(bars, bars.columns.length - 1));
+  const supply = bars.supply.findLast((value) => value !== null) ?? 0;
+  return [...middles, supply].map(frame.y);
 }
 
-function supplyLabel(
-  { text, x, y }: SupplyLabel,
-  words: (text: string, y: number) => Shape,
-): readonly Shape[] {
-  return [line({ x, y }, { x: x + SWATCH, y }, HEAVY), words(text, y)];
+function swatch(bars: StackedBars, index: number, at: { x: number; y: number }): Shape {
+  const series = bars.series[index];
+  if (!series) return line(at, { x: at.x + SWATCH, y: at.y }, HEAVY);
+  return rect({ x: at.x, y: at.y - 3.5, width: SWATCH, height: 7 }, series.hatch, THIN);
+}
+
+function words(lines: readonly string[], x: number, y: number): readonly Shape[] {
+  return lines.map((text, row) => label({ x, y: y + 2.5 + row * LINE }, text, { size: SIZE }));
 }
 
 function layerMiddles(values: readonly Value[]): readonly number[] {
@@ -50,11 +49,4 @@ function layerMiddles(values: readonly Value[]): readonly number[] {
     below += value ?? 0;
     return middle;
   });
-}
-
-/** A name cut to the room it has; the table below the drawing has it in full. */
-export function fitted(text: string, room: number): string {
-  if (roughTextWidth(text, SIZE) <= room) return text;
-  const kept = Math.max(1, Math.floor(room / roughTextWidth('x', SIZE)) - 1);
-  return `${[...text].slice(0, kept).join('').trimEnd()}…`;
 }

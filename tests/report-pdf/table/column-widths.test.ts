@@ -39,3 +39,8 @@ test('a long word takes its room from the others by weight', () => {
   const widths = columnWidths(wishes, 400);
   [200, 400 / 3, 200 / 3].forEach((width, n) => expect(widths[n]).toBeCloseTo(width, 9));
 });
+
+test('where not all words fit, only the longest are cut', () => {
+  const wishes = [50, 300, 60, 400].map((minimum) => ({ weight: 1, minimum }));
+  expect(columnWidths(wishes, 410)).toEqual([50, 150, 60, 150]);
+});

@@ -5,6 +5,7 @@ import { roundLength } from '#report/figures/map-furniture.js';
 import { axisTicks, linearScale } from '#report/figures/scale.js';
 import { spread } from '#report/figures/spread.js';
 import { valueText } from '#report/figures/values.js';
+import { wrapLabel } from '#report/figures/wrap-label.js';
 
 test('axis values are even, round and reach the greatest value', () => {
   fc.assert(
@@ -73,4 +74,18 @@ test('a share at a step belongs to the step below', () => {
     'cross',
     'dots',
   ]);
+});
+
+test('a wrapped label keeps its letters and its lines stay short', () => {
+  const words = fc.array(fc.string({ unit: 'grapheme', minLength: 1, maxLength: 30 }), {
+    minLength: 1,
+  });
+  fc.assert(
+    fc.property(words, (list) => {
+      const text = list.join(' ');
+      const lines = wrapLabel(text, 10, 60);
+      expect(lines.join('').replaceAll(' ', '')).toBe(text.replaceAll(' ', ''));
+      for (const line of lines) expect([...line].length).toBeLessThanOrEqual(10);
+    }),
+  );
 });
