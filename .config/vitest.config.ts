@@ -19,8 +19,9 @@ export default defineConfig({
     exclude: leftOut().map(({ pattern }) => pattern),
     setupFiles: ['tests/support/fixed-seed.ts'],
     globalSetup: ['tests/support/announce.ts', 'tests/support/database-servers.ts'],
-    testTimeout: 20_000,
-    hookTimeout: 60_000,
+    // Generous: a busy machine makes a slow test, not a failed one.
+    testTimeout: 60_000,
+    hookTimeout: 180_000,
     allowOnly: false,
     unstubEnvs: true,
     restoreMocks: true,
