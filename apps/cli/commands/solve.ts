@@ -1,0 +1,113 @@
+import { writePlanFile } from '#contracts/plan-file.js';
+import { solveSentence } from '#domain/solve-summary.js';
+import { leadingTier } from '#domain/tier.js';
+import { checkPlanFile } from '#planning/check-plan-file.js';
+import { solveInThread, type SolveSettings, type ThreadResult } from '#solving/solve-in-thread.js';
+import { planFileOf } from '../../adapters/saved-plan.js';
+import { EXIT } from '../exit-codes.js';
+import { asJson, type Output } from '../output.js';
+import { problemLines } from '../problem-lines.js';
+import { readCampus, writeText, type CampusInput } from '../read-files.js';
+import { progressPrinter } from '../solve-progress.js';
+
+export interface SolveOptions {
+  readonly seconds?: number;
+  readonly work?: number;
+  readonly gap?: number;
+  readonly seed: number;
+  readonly plan?: string;
+  readonly json?: true;
+}
+
+/** `solve CAMPUS.json`: solves, verifies, saves, and says how near to proven the plan is. */
+export async function solve(path: string, options: SolveOptions, output: Output): Promise<number> {
+  const input = await readCampus(path);
+  for (const line of problemLines(input.warnings)) output.note(line);
+  const began = performance.now();
+  const result = await solveCampusFile(input, settingsOf(options), output);
+  const seconds = Math.round((performance.now() - began) / 100) / 10;
+  const file = planFileOf({ ...input, settings: settingsOf(options) }, result);
+  const breaches = result.plan ? checkPlanFile(input.campus, result.plan, result.report.tiers) : [];
+  const verified = file !== undefined && breaches.length === 0;
+  if (verified && options.plan !== undefined) await writeText(options.plan, writePlanFile(file));
+  for (const b of breaches) output.note(`  ${b.rule}  ${b.record}: ${b.message}`);
+  print({ result, verified, seconds, options }, output);
+  return exitCode(result, verified);
+}
+
+function settingsOf({ seconds, work, gap, seed }: SolveOptions): SolveSettings {
+  const limit = work === undefined ? { seconds: seconds ?? 60 } : seconds === undefined ? {} : { seconds };
+  return { seed, ...limit, ...(work === undefined ? {} : { work }), ...(gap === undefined ? {} : { gap }) };
+}
+
+async function solveCampusFile(
+  { campus }: CampusInput,
+  settings: SolveSettings,
+  output: Output,
+): Promise<ThreadResult> {
+  const cancel = new AbortController();
+  const onInterrupt = () => {
+    output.note('Stopping; the best plan so far is kept.');
+    cancel.abort();
+  };
+  process.once('SIGINT', onInterrupt);
+  try {
+    return await solveInThread(campus, settings, {
+      signal: cancel.signal,
+      ...progressPrinter(campus.candidates.length, output),
+    });
+  } finally {
+    process.removeListener('SIGINT', onInterrupt);
+  }
+}
+
+interface Solved {
+  readonly result: ThreadResult;
+  readonly verified: boolean;
+  readonly seconds: number;
+  readonly options: SolveOptions;
+}
+
+function print({ result, verified, seconds, options }: Solved, output: Output): void {
+  const { ending, tiers, conflict } = result.report;
+  const lead = leadingTier(tiers);
+  const sitesBuilt = result.plan?.decisions.placements.length ?? 0;
+  if (options.json) {
+    output.out(
+      asJson({
+        ending,
+        tiers,
+        tier: lead?.name ?? null,
+        objective: lead?.value ?? null,
+        bound: lead?.bound ?? null,
+        gap: lead?.gap ?? null,
+        verified,
+        sitesBuilt,
+        seconds,
+        conflict,
+        plan: verified ? (options.plan ?? null) : null,
+      }),
+    );
+    return;
+  }
+  output.out(solveSentence(result.report));
+  for (const member of conflict) output.out(`  cannot all be kept: ${member.kind} "${member.name}" (${member.id})`);
+  if (!result.plan) return;
+  for (const t of tiers) output.out(`  ${t.name}: ${rounded(t.value)} ${t.unit}${t.proven ? ', proven' : boundText(t.bound)}`);
+  output.out(`${sitesBuilt} sites built; ${verified ? 'verified' : 'NOT verified'}; ${seconds} s.`);
+  if (verified && options.plan !== undefined) output.out(`Saved in ${options.plan}`);
+}
+
+function boundText(bound: number | null): string {
+  return bound === null ? ', no bound sought' : `, bound ${rounded(bound)}`;
+}
+
+function rounded(value: number): string {
+  return value.toLocaleString('en-US', { maximumFractionDigits: 1 });
+}
+
+function exitCode({ report, plan }: ThreadResult, verified: boolean): number {
+  if (report.ending === 'no-plan') return EXIT.noPlan;
+  if (!plan) return EXIT.stoppedWithoutPlan;
+  return verified ? EXIT.fine : EXIT.checkFailed;
+}

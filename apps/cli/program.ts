@@ -1,0 +1,67 @@
+import { Command, CommanderError, InvalidArgumentError } from 'commander';
+import { check } from './commands/check.js';
+import { documents } from './commands/documents.js';
+import { solve, type SolveOptions } from './commands/solve.js';
+import { verify } from './commands/verify.js';
+import { CommandFailure, EXIT } from './exit-codes.js';
+import { terminal, type Output } from './output.js';
+
+const EXIT_HELP = `
+Exit codes: 0 fine; 2 a file or argument is not usable; 3 a plan does not pass its checks;
+4 no plan can exist; 5 the solve ended before it found a plan.`;
+
+/** Runs one command line; answers the exit code. */
+export async function run(args: readonly string[], output: Output = terminal): Promise<number> {
+  let code: number = EXIT.fine;
+  const program = commandLine(output, (result) => (code = result));
+  try {
+    await program.parseAsync([...args], { from: 'user' });
+    return code;
+  } catch (error) {
+    if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.fine : EXIT.badInput;
+    if (!(error instanceof CommandFailure)) throw error;
+    for (const line of error.lines) output.note(line);
+    return error.exitCode;
+  }
+}
+
+function commandLine(output: Output, done: (code: number) => void): Command {
+  const program = new Command('campus-plan')
+    .description('Plans a campus program that turns lawn into planted landscape, a site or so a year.')
+    .addHelpText('after', EXIT_HELP)
+    .exitOverride()
+    .configureOutput({ writeOut: (s) => output.out(s.trimEnd()), writeErr: (s) => output.note(s.trimEnd()) });
+  const command = (usage: string, description: string) =>
+    program.command(usage).description(description).option('--json', 'print JSON for machines').addHelpText('after', EXIT_HELP);
+
+  command('check <campus>', 'Report every problem of a campus file at once.').action(
+    async (campus: string, options: { json?: true }) => done(await check(campus, options, output)),
+  );
+  command('solve <campus>', 'Make a verified plan of a campus file.')
+    .option('--seconds <n>', 'stop after this many seconds (default 60)', positive)
+    .option('--work <n>', 'stop after this many search nodes a tier; the same work and seed give the same plan', wholePositive)
+    .option('--gap <share>', 'stop within this share of proven, for example 0.01', share)
+    .option('--seed <n>', 'seed of the search', wholeOrZero, 1)
+    .option('--plan <file>', 'save the plan in this file')
+    .action(async (campus: string, options: SolveOptions) => done(await solve(campus, options, output)));
+  command('verify <campus> <plan>', 'Recompute a saved plan from the campus file alone.').action(
+    async (campus: string, plan: string, options: { json?: true }) => done(await verify({ campus, plan }, options, output)),
+  );
+  command('documents <campus> <plan>', 'Write the documents of a plan as PDF.')
+    .requiredOption('--out <folder>', 'folder to write into; made where it is missing')
+    .action(async (campus: string, plan: string, options: { out: string; json?: true }) =>
+      done(await documents({ campus, plan }, options, output)),
+    );
+  return program;
+}
+
+function numberFrom(text: string, test: (n: number) => boolean, what: string): number {
+  const value = Number(text);
+  if (text.trim() === '' || !Number.isFinite(value) || !test(value)) throw new InvalidArgumentError(`It must be ${what}.`);
+  return value;
+}
+
+const positive = (text: string) => numberFrom(text, (n) => n > 0, 'a number above 0');
+const wholePositive = (text: string) => numberFrom(text, (n) => Number.isSafeInteger(n) && n > 0, 'a whole number above 0');
+const wholeOrZero = (text: string) => numberFrom(text, (n) => Number.isSafeInteger(n) && n >= 0, 'a whole number, 0 or above');
+const share = (text: string) => numberFrom(text, (n) => n >= 0 && n < 1, 'a share from 0 to below 1, such as 0.01');

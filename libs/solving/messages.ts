@@ -1,0 +1,19 @@
+import type { Campus } from '#domain/campus.js';
+import type { Plan } from '#domain/plan.js';
+import type { SolveProgress, SolveSettings } from '#optimizer/solve/settings.js';
+import type { SolveResult } from '#optimizer/solve/solve-campus.js';
+
+/** What a solving thread is given. */
+export interface ThreadOrder {
+  readonly campus: Campus;
+  readonly settings: SolveSettings;
+  /** One byte, shared: 1 asks the thread to stop. */
+  readonly stop: SharedArrayBuffer;
+}
+
+/** What a solving thread tells. */
+export type ThreadMessage =
+  | { readonly kind: 'started'; readonly solverName: string; readonly solverVersion: string }
+  | { readonly kind: 'progress'; readonly progress: SolveProgress }
+  | { readonly kind: 'plan'; readonly plan: Plan; readonly values: readonly number[] }
+  | { readonly kind: 'result'; readonly result: SolveResult };

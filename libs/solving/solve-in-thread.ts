@@ -1,0 +1,117 @@
+import { Worker } from 'node:worker_threads';
+import type { Campus } from '#domain/campus.js';
+import type { Plan } from '#domain/plan.js';
+import { reportCutShort } from '#optimizer/solve/cut-short.js';
+import type { SolveProgress, SolveSettings } from '#optimizer/solve/settings.js';
+import type { SolveResult } from '#optimizer/solve/solve-campus.js';
+import type { ThreadMessage, ThreadOrder } from './messages.js';
+
+export type { SolveProgress, SolveSettings } from '#optimizer/solve/settings.js';
+
+/** Seconds that a thread may take to answer after it was asked to stop, before it is ended. */
+const GRACE_SECONDS = 3;
+
+/** Seconds past its time limit after which a thread that did not answer is ended. */
+const OVERTIME_SECONDS = 5;
+
+export interface ThreadHooks {
+  readonly signal?: AbortSignal;
+  readonly onProgress?: (progress: SolveProgress) => void;
+  /** A verified plan that is better than any before. */
+  readonly onPlan?: (plan: Plan, values: readonly number[]) => void;
+}
+
+export interface ThreadResult extends SolveResult {
+  readonly solverName: string;
+  readonly solverVersion: string;
+}
+
+/**
+ * Solves a campus in a thread of its own, so that the caller stays awake. When the signal aborts, or
+ * the time is over and the thread does not answer, the thread is ended and the best verified plan it
+ * had told is the result. Rejects where the thread fails, which is a defect.
+ */
+export function solveInThread(
+  campus: Campus,
+  settings: SolveSettings,
+  hooks: ThreadHooks = {},
+): Promise<ThreadResult> {
+  return new ThreadSolve(campus, settings, hooks).run();
+}
+
+class ThreadSolve {
+  private readonly stop = new SharedArrayBuffer(1);
+  private readonly worker: Worker;
+  private best: { plan: Plan; values: readonly number[] } | undefined;
+  private solver = { solverName: 'none', solverVersion: 'not started' };
+  private readonly timers: NodeJS.Timeout[] = [];
+
+  constructor(
+    private readonly campus: Campus,
+    private readonly settings: SolveSettings,
+    private readonly hooks: ThreadHooks,
+  ) {
+    const workerData: ThreadOrder = { campus, settings, stop: this.stop };
+    this.worker = new Worker(threadScript(), { workerData });
+  }
+
+  async run(): Promise<ThreadResult> {
+    try {
+      const result = await new Promise<SolveResult>((resolve, reject) => {
+        this.worker.on('message', (message: ThreadMessage) => this.take(message, resolve));
+        this.worker.on('error', reject);
+        this.worker.on('exit', (code) => reject(new Error(`the solving thread ended with code ${code}`)));
+        this.armTimers(resolve);
+      });
+      return { ...result, ...this.solver };
+    } finally {
+      for (const timer of this.timers) clearTimeout(timer);
+      this.worker.removeAllListeners();
+      await this.worker.terminate();
+    }
+  }
+
+  private take(message: ThreadMessage, resolve: (result: SolveResult) => void): void {
+    switch (message.kind) {
+      case 'started':
+        this.solver = { solverName: message.solverName, solverVersion: message.solverVersion };
+        return;
+      case 'progress':
+        this.hooks.onProgress?.(message.progress);
+        return;
+      case 'plan':
+        this.best = { plan: message.plan, values: message.values };
+        this.hooks.onPlan?.(message.plan, message.values);
+        return;
+      case 'result':
+        resolve(message.result);
+    }
+  }
+
+  private armTimers(resolve: (result: SolveResult) => void): void {
+    const { seconds } = this.settings;
+    const cut = (why: 'time-limit' | 'cancelled') => resolve(this.cutShort(why));
+    if (seconds !== undefined) {
+      this.timers.push(setTimeout(() => cut('time-limit'), (seconds + OVERTIME_SECONDS) * 1000));
+    }
+    const abort = () => {
+      Atomics.store(new Uint8Array(this.stop), 0, 1);
+      this.timers.push(setTimeout(() => cut('cancelled'), GRACE_SECONDS * 1000));
+    };
+    if (this.hooks.signal?.aborted) abort();
+    else this.hooks.signal?.addEventListener('abort', abort, { once: true });
+  }
+
+  private cutShort(why: 'time-limit' | 'cancelled'): SolveResult {
+    if (!this.best) return { report: { ending: `${why}-without-plan`, tiers: [], conflict: [] } };
+    const report = reportCutShort(this.campus, this.best.values, why);
+    return { report, plan: this.best.plan };
+  }
+}
+
+/** The built script of the thread: sources cannot run in one, so tests use the build as well. */
+function threadScript(): URL {
+  const here = import.meta.url;
+  const built = here.endsWith('.ts') ? here.replace('/libs/solving/', '/dist/libs/solving/') : here;
+  return new URL('./solve-thread.js', built);
+}
