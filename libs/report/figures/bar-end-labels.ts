@@ -10,6 +10,7 @@ import { wrapLabel } from './wrap-label.js';
 const SIZE = 7.5;
 const LINE = 9;
 const SWATCH = 9;
+const HAIR = 1e-6;
 
 /** Names beside the last bar, each level with its layer as far as the others leave room. */
 export function endLabels(bars: StackedBars, frame: BarFrame): readonly Shape[] {
@@ -25,11 +26,14 @@ export function endLabels(bars: StackedBars, frame: BarFrame): readonly Shape[] 
   });
 }
 
-/** Heights of the layers' middles and of the supply line at the last column. */
+/**
+ * Heights of the layers' middles and of the supply line at the last column. Layers of no height
+ * are set a hair apart, so that their names keep the order of the layers.
+ */
 function wishes(bars: StackedBars, frame: BarFrame): readonly number[] {
   const middles = layerMiddles(columnValues(bars, bars.columns.length - 1));
   const supply = bars.supply.findLast((value) => value !== null) ?? 0;
-  return [...middles, supply].map(frame.y);
+  return [...middles, supply].map((value, rank) => frame.y(value) - rank * HAIR);
 }
 
 function swatch(bars: StackedBars, index: number, at: { x: number; y: number }): Shape {

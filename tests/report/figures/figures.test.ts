@@ -54,6 +54,20 @@ test('bar heights are as their values; an unknown part is a question mark and no
   expect(labels(drawing)).toContain('?');
 });
 
+test('names at the end keep the order of the layers, also where layers are empty', () => {
+  const series = ['Low', 'Middle', 'High'].map((name) => ({
+    label: name,
+    hatch: 'light' as const,
+    values: [1, 1, 0],
+  }));
+  const { shapes } = seasonCareFigure({ ...care, series }).drawing;
+  const heights = ['Low', 'Middle', 'High'].map(
+    (name) =>
+      shapes.flatMap((one) => (one.kind === 'label' && one.text === name ? [one.at.y] : []))[0]!,
+  );
+  expect(heights).toEqual([...heights].sort((a, b) => b - a));
+});
+
 test('the supply line has a step for each year and breaks where supply is unknown', () => {
   const lines = (supply: readonly (number | null)[]) =>
     seasonCareFigure({ ...care, supply }).drawing.shapes.flatMap((shape) =>
