@@ -7,7 +7,7 @@ import { compostMadeCuYd } from '#estimating/compost/food-waste.js';
 import { heatTreated, longestHotRun } from '#estimating/compost/heat-log.js';
 import { purchaseDollars, ripeIn, stockBySeason } from '#estimating/compost/stock.js';
 import { runOutsideChecks } from './outside/outside-check.js';
-import { compostChecks } from './outside/supply-of-nature.checks.js';
+import { compostChecks } from './outside/compost.checks.js';
 
 runOutsideChecks(compostChecks);
 

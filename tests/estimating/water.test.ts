@@ -24,7 +24,7 @@ import {
 import { soilGroupOf } from '#estimating/water/soil-group.js';
 import { demandMet, tankBalance } from '#estimating/water/tank.js';
 import { runOutsideChecks } from './outside/outside-check.js';
-import { waterChecks } from './outside/supply-of-nature.checks.js';
+import { waterChecks } from './outside/water.checks.js';
 
 runOutsideChecks(waterChecks);
 

@@ -9,7 +9,7 @@ import { harvestPounds, mealsOf } from '#estimating/yield/harvest-pounds.js';
 import { poundsWhileOpen } from '#estimating/yield/kitchens-open.js';
 import { contactHours } from '#estimating/yield/teaching.js';
 import { runOutsideChecks } from './outside/outside-check.js';
-import { yieldChecks } from './outside/supply-of-nature.checks.js';
+import { yieldChecks } from './outside/yield.checks.js';
 
 runOutsideChecks(yieldChecks);
 

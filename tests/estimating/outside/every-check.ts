@@ -1,4 +1,4 @@
-import { compostChecks, waterChecks, yieldChecks } from './supply-of-nature.checks.js';
+import { compostChecks } from './compost.checks.js';
 import { costChecks } from './cost.checks.js';
 import { gateChecks } from './gate.checks.js';
 import { geometryChecks } from './geometry.checks.js';
@@ -6,6 +6,8 @@ import { careChecks, installChecks, supplyChecks } from './labor.checks.js';
 import type { OutsideCheck } from './outside-check.js';
 import { suitabilityChecks } from './suitability.checks.js';
 import { takeoffChecks } from './takeoff.checks.js';
+import { waterChecks } from './water.checks.js';
+import { yieldChecks } from './yield.checks.js';
 
 /** Every value that was not made here, by formula. */
 export const EVERY_CHECK: readonly OutsideCheck[] = [
