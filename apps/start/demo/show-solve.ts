@@ -5,7 +5,7 @@ import type { CampusSummary } from '#planning/ports/campus-store.js';
 import type { SolveRequest } from '#planning/solve-request.js';
 import { writeDocument } from '#planning/use-cases/write-document.js';
 import type { StartAdapters, StartOptions } from '../start-options.js';
-import { progressText } from '../terminal/progress-text.js';
+import { progressStage, progressText } from '../terminal/progress-text.js';
 import { followSolve } from './follow-solve.js';
 import { solveToShow } from './solve-to-show.js';
 
@@ -27,7 +27,7 @@ export async function showSolve(context: ShowContext): Promise<void> {
   options.terminal.say('Solving ...');
   const request = await followSolve(store.requests, found.requestId, {
     stopping: options.stopping,
-    onChange: (state) => options.terminal.progress(progressText(state)),
+    onChange: (state) => options.terminal.progress(progressText(state), progressStage(state)),
   });
   if (request === null) return;
   if (request.planId === null) options.terminal.say(withoutPlan(request));

@@ -16,6 +16,12 @@ export function progressText({ progress, state, attempts }: SolveRequest): strin
   return parts.join(', ');
 }
 
+/** Changes when there is something new to say: taken by a worker, first plan found. */
+export function progressStage({ progress, state }: SolveRequest): string {
+  const hasPlan = progress !== null && progress.bestObjective !== null;
+  return `${state} ${hasPlan ? 'with' : 'without'} plan`;
+}
+
 function compact(value: number): string {
   return value.toLocaleString('en-US', { maximumFractionDigits: 1 });
 }

@@ -2,8 +2,11 @@
 export interface Terminal {
   /** A line that stays. */
   say(line: string): void;
-  /** A line that the next one replaces; where lines cannot be replaced, one now and then. */
-  progress(line: string): void;
+  /**
+   * A line that the next one replaces. Where lines cannot be replaced (a log file), one at each new
+   * stage and one now and then.
+   */
+  progress(line: string, stage: string): void;
 }
 
 /** Milliseconds between two lines of progress in a log file. */
@@ -11,7 +14,7 @@ const logEvery = 5_000;
 
 export function terminalOn(output: NodeJS.WriteStream): Terminal {
   let isOpen = false;
-  let loggedAt = 0;
+  let logged = { at: 0, stage: '' };
   const endLine = (): void => {
     if (isOpen) output.write('\n');
     isOpen = false;
@@ -21,12 +24,12 @@ export function terminalOn(output: NodeJS.WriteStream): Terminal {
       endLine();
       output.write(`${line}\n`);
     },
-    progress: (line) => {
+    progress: (line, stage) => {
       if (output.isTTY) {
         output.write(`\r\u001b[2K  ${line}`);
         isOpen = true;
-      } else if (Date.now() - loggedAt >= logEvery) {
-        loggedAt = Date.now();
+      } else if (stage !== logged.stage || Date.now() - logged.at >= logEvery) {
+        logged = { at: Date.now(), stage };
         output.write(`  ${line}\n`);
       }
     },

@@ -28,7 +28,10 @@ export const checker = {
   check: async (_campus, plan) =>
     plan.kind === 'fake plan'
       ? { verified: true, breaches: [] }
-      : { verified: false, breaches: [{ rule: 'fake', record: 'plan', message: 'not a fake plan' }] },
+      : {
+          verified: false,
+          breaches: [{ rule: 'fake', record: 'plan', message: 'not a fake plan' }],
+        },
 };
 
 export const overview = { of: async (campus) => ({ headline: `Next: ${campus.name}` }) };
