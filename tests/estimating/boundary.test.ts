@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Position, Rings } from '#domain/site.js';
-import { areaSqFt, ringMeasures } from '#estimating/geometry/area.js';
+import { ringMeasures } from '#estimating/geometry/area.js';
 import { crossingEdges } from '#estimating/geometry/crossings.js';
 import { positionAt } from '#estimating/geometry/distance.js';
 import { repairBoundary } from '#estimating/geometry/repair.js';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { principalNeeded, yearlyPayout } from '#estimating/cost/endowment.js';
+import { payoutFindings, principalNeeded, yearlyPayout } from '#estimating/cost/endowment.js';
 import { fundLedger } from '#estimating/cost/fund-ledger.js';
 import { giftParts, giftRefusals, giftTotal } from '#estimating/cost/gift.js';
 import { matchingPayment, reimbursement } from '#estimating/cost/matching.js';
@@ -24,6 +24,17 @@ describe('endowment', () => {
       yearlyPayout({ quarterValues: values, rate: 0.04, averaged: 12, waiting: 3 }),
     ).toBeCloseTo(10, 12);
     expect(yearlyPayout({ quarterValues: [], rate: 0.04, averaged: 12, waiting: 0 })).toBe(0);
+  });
+
+  test('a high payout and a fund under water are named', () => {
+    const fund = { rate: 0.07, prudentRate: 0.07, marketValue: 250_000, giftsReceived: 250_000 };
+    expect(payoutFindings(fund)).toEqual([]);
+    const [high, low] = payoutFindings({ ...fund, rate: 0.071, marketValue: 249_999 });
+    expect(high).toMatchObject({ field: 'rate', value: 0.071, severity: 'warn' });
+    expect(high?.problem).toContain('above 0.07');
+    expect(low).toMatchObject({ field: 'marketValue', value: 249_999, severity: 'warn' });
+    expect(low?.problem).toContain('suspended');
+    expect(low?.remedy).toContain('endowment office');
   });
 
   test('a fund that pays nothing endows nothing', () => {

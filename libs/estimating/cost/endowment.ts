@@ -1,3 +1,5 @@
+import type { Finding } from '../finding.js';
+
 /** Principal that pays a yearly need: need / payout rate. Throws on a rate that is not above 0. */
 export function principalNeeded(yearlyNeed: number, payoutRate: number): number {
   if (!(payoutRate > 0)) throw new RangeError('a payout rate must be above 0');
@@ -27,6 +29,30 @@ export function yearlyPayout({ quarterValues, rate, averaged, waiting }: Payout)
   if (quarterValues.length === 0 || quarterValues.length <= waiting) return 0;
   const last = quarterValues.slice(-averaged);
   return (rate * last.reduce((a, b) => a + b, 0)) / last.length;
+}
+
+/**
+ * Names what a reader must know of a payout: above the prudent rate it may be presumed imprudent (an optional
+ * clause of UPMIFA, 7 %), and a fund worth less than its gifts may have to pause. Policy and counsel decide.
+ */
+export function payoutFindings(fund: {
+  readonly rate: number;
+  readonly prudentRate: number;
+  readonly marketValue: number;
+  readonly giftsReceived: number;
+}): Finding[] {
+  const findings: Finding[] = [];
+  const warn = (field: string, value: number, problem: string): void => {
+    const remedy = 'Ask the endowment office before promising this payout.';
+    findings.push({ field, value, severity: 'warn', problem, remedy });
+  };
+  if (fund.rate > fund.prudentRate) {
+    warn('rate', fund.rate, `above ${fund.prudentRate}, which some states presume imprudent`);
+  }
+  if (fund.marketValue < fund.giftsReceived) {
+    warn('marketValue', fund.marketValue, 'below the gifts received; payout may be suspended');
+  }
+  return findings;
 }
 
 export interface EndowmentRates {
