@@ -148,6 +148,10 @@ describe('Reading a campus file', () => {
     const [first] = document.candidateSites;
     if (first) first.zone = 'wset';
     expect(problemsOf(document).map(({ remedy }) => remedy)).toEqual(['Did you mean west?']);
+    const misspelled = text.replace('"carryYears"', '"carryYear"');
+    expect(problemsOf(misspelled).map(({ remedy }) => remedy)).toContain(
+      'Did you mean carryYears?',
+    );
   });
 });
 

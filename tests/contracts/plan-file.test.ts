@@ -81,7 +81,10 @@ describe('A plan file', () => {
     fc.assert(
       fc.property(plansOf(campus), (plan) => {
         const backward = Object.fromEntries(
-          Object.entries(plan).map(([k, v]) => [k, Array.isArray(v) ? [...v].reverse() : v]),
+          Object.entries(plan).map(([k, v]) => [
+            k,
+            Array.isArray(v) ? (v as unknown[]).toReversed() : v,
+          ]),
         ) as unknown as Plan;
         expect(writePlanFile(fileOf(backward))).toBe(writePlanFile(fileOf(plan)));
       }),

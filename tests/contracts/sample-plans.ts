@@ -51,5 +51,5 @@ export function plansOf(campus: Campus): fc.Arbitrary<Plan> {
     unserved: list(fc.record({ season, taskClass, hours })),
     spending: list(spend),
     compost: list(fc.record({ season, givenAway: yards, stock: yards })),
-  }) as fc.Arbitrary<Plan>;
+  });
 }

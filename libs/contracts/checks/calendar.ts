@@ -82,7 +82,7 @@ function termProblems({ terms }: CalendarPart): Problem[] {
           field: `terms[${name}].ends`,
           value: ends,
         },
-        [`The term ends on ${ends}, before it starts on ${starts}.`, 'Exchange or mend the dates.'],
+        [`The term ends on ${ends}, before it starts on ${starts}.`, 'Swap or correct the dates.'],
       ),
     );
 }

@@ -31,7 +31,7 @@ function dateProblems({ dataDate }: FileView, { id, date }: CommitmentPart): Pro
   return [
     commitmentError(id, { code: 'COMMIT-FROM-FUTURE', field: 'date', value: date }, [
       `It is dated ${date}, after the day the data was confirmed, ${dataDate}.`,
-      'Mend the date, or confirm the data anew and set dataDate.',
+      'Correct the date, or confirm the data anew and set dataDate.',
     ]),
   ];
 }
@@ -60,7 +60,7 @@ function yearProblems({ time }: FileView, { id, test }: CommitmentPart): Problem
     return [
       commitmentError(id, { code: 'COMMIT-YEARS-INVERTED', field: 'test.to', value: test.to }, [
         `It ends in ${test.to}, before it begins in ${test.from}.`,
-        'Exchange or mend the years.',
+        'Swap or correct the years.',
       ]),
     ];
   }
@@ -72,7 +72,7 @@ function yearProblems({ time }: FileView, { id, test }: CommitmentPart): Problem
     return [
       commitmentError(id, { code: 'COMMIT-BEFORE-PLAN', field: due.field, value }, [
         `It is due in ${value}, before the plan begins in FY${first}.`,
-        'Mend the year, or remove what is past.',
+        'Correct the year, or remove what is past.',
       ]),
     ];
   }
@@ -121,7 +121,7 @@ function namedSiteProblems(view: FileView, { id, test }: CommitmentPart): Proble
     return [
       commitmentError(id, { code: 'COMMIT-TYPE-NOT-ALLOWED', field: 'test.buildTypes' }, [
         `${site.id} may become none of the build types that were promised.`,
-        'Allow one of them on the site, or mend the promise.',
+        'Allow one of them on the site, or correct the promise.',
       ]),
     ];
   }

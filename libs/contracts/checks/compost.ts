@@ -28,7 +28,7 @@ export function compostProblems({ compost }: FileView): Problem[] {
       },
       [
         `The opening stock of ${stock} cubic yards is more than the yard holds (${yard}).`,
-        'Mend one of the two.',
+        'Correct one of the two.',
       ],
     ),
   ];

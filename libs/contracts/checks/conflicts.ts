@@ -10,7 +10,7 @@ export function constructionProblems({ construction, time }: FileView): Problem[
       return [
         anError({ ...place, code: 'WORKS-YEARS-INVERTED' }, [
           `The works end in ${to}, before they begin in ${from}.`,
-          'Exchange or mend the years.',
+          'Swap or correct the years.',
         ]),
       ];
     }
@@ -18,7 +18,7 @@ export function constructionProblems({ construction, time }: FileView): Problem[
     return [
       aWarning({ ...place, code: 'WORKS-OVER' }, [
         `The works are over in ${to}, before the plan begins.`,
-        'Remove them, or mend the years.',
+        'Remove them, or correct the years.',
       ]),
     ];
   });

@@ -26,7 +26,7 @@ function futureProblems({ dataDate }: FileView, { date, expires }: Entry, at: Pl
     problems.push(
       anError({ ...at, code: 'EVIDENCE-FROM-FUTURE', value: date }, [
         `The observation is dated ${date}, after the day the data was confirmed, ${dataDate}.`,
-        'Mend the date, or confirm the data anew and set dataDate.',
+        'Correct the date, or confirm the data anew and set dataDate.',
       ]),
     );
   }
@@ -34,7 +34,7 @@ function futureProblems({ dataDate }: FileView, { date, expires }: Entry, at: Pl
     problems.push(
       anError({ ...at, code: 'EVIDENCE-DATES-INVERTED', value: expires }, [
         `The observation expires on ${expires}, before it was made on ${date}.`,
-        'Exchange or mend the dates.',
+        'Swap or correct the dates.',
       ]),
     );
   }

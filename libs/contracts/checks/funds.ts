@@ -35,7 +35,7 @@ function inflowYearProblems({ time }: FileView, fund: FundPart): Problem[] {
     return [
       fundError(fund, { ...at, code: 'FUND-INFLOW-AFTER-EXPIRY' }, [
         `Money arrives in ${year}, after the fund expires with ${fund.expires}.`,
-        'Mend the year, or the expiry.',
+        'Correct the year, or the expiry.',
       ]),
     ];
   });
@@ -48,7 +48,7 @@ function seriesProblems(fund: FundPart): Problem[] {
       fundError(
         fund,
         { code: 'FUND-YEARS-INVERTED', field: `yearlyInflows[${from}].to`, value: to },
-        [`The series ends in ${to}, before it begins in ${from}.`, 'Exchange or mend the years.'],
+        [`The series ends in ${to}, before it begins in ${from}.`, 'Swap or correct the years.'],
       ),
     );
 }
@@ -65,11 +65,15 @@ function floorProblems({ time }: FileView, fund: FundPart): Problem[] {
       fund,
       { code: 'FUND-FLOOR-TOO-HIGH', field: 'floorDollars', value: fund.floorDollars },
       [
-        `The floor is $${fund.floorDollars}, but the first year has only $${onHand / 100}.`,
+        `The floor is ${inDollars(fund.floorDollars)}, but the first year has only ${inDollars(onHand / 100)}.`,
         'Lower the floor, or add the money that is there.',
       ],
     ),
   ];
+}
+
+function inDollars(amount: number): string {
+  return `$${amount.toLocaleString('en-US')}`;
 }
 
 function emptyProblems(fund: FundPart): Problem[] {

@@ -22,7 +22,7 @@ function poolProblems({ id, from, to }: FileView['pools'][number]): Problem[] {
   return [
     anError({ code: 'POOL-YEARS-INVERTED', record: `pool ${id}`, field: 'to', value: to }, [
       `The last year ${to} comes before the first year ${from}.`,
-      'Exchange or mend the years.',
+      'Swap or correct the years.',
     ]),
   ];
 }

@@ -1,5 +1,5 @@
 import type { FileView } from './file-view.js';
-import type { Reference } from './references.js';
+import type { Reference } from './reference.js';
 
 interface SiteReferences {
   /** May be candidate or existing. */

@@ -1,15 +1,9 @@
 import { anError, type Problem } from '#domain/problem.js';
 import { nearest } from '../reading/nearest.js';
 import { buildTypeReferences, siteReferences } from './reference-lists.js';
+import type { Reference } from './reference.js';
 import { seasonReferences } from './season-references.js';
 import { allSites, type FileView } from './file-view.js';
-
-/** One place of a file that names another record. */
-export interface Reference {
-  readonly record: string;
-  readonly field: string;
-  readonly to: string;
-}
 
 /** References to zones, sites, build types and seasons that the file does not have. */
 export function referenceProblems(view: FileView): Problem[] {

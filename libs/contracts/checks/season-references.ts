@@ -1,5 +1,5 @@
 import type { FileView } from './file-view.js';
-import type { Reference } from './references.js';
+import type { Reference } from './reference.js';
 
 /** Every place that names a season. */
 export function seasonReferences(view: FileView): readonly Reference[] {

@@ -20,7 +20,7 @@ function yearProblems(view: FileView, site: CandidatePart): Problem[] {
     return [
       siteError(site.id, { code: 'SITE-YEARS-INVERTED', field: 'latest', value: latest }, [
         `The latest year ${latest} comes before the earliest year ${earliest}.`,
-        'Exchange or mend the years, or leave one out.',
+        'Swap or correct the years, or leave one out.',
       ]),
     ];
   }
@@ -33,7 +33,7 @@ function yearProblems(view: FileView, site: CandidatePart): Problem[] {
   return [
     siteWarning(site.id, { code: 'SITE-YEARS-OUTSIDE-PLAN', field, value: site[field] }, [
       `The years of the site lie outside the plan, FY${first} to FY${last}: it is never built.`,
-      'Mend the years, or leave them out.',
+      'Correct the years, or leave them out.',
     ]),
   ];
 }
@@ -59,7 +59,7 @@ function gateProblems(id: string, gate: CandidatePart['gates'][number]): Problem
   };
   return [
     siteError(id, place, [
-      `The gate is a ${gate.status}, and yet a year is planned from which it passes.`,
+      `The status of the gate is ${gate.status}, and yet a year is planned from which it passes.`,
       'Leave the year out, or make the status unknown.',
     ]),
   ];

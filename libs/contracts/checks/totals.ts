@@ -52,7 +52,7 @@ function shareTotal({ code, record, field, shares }: Total): Problem[] {
   return [
     anError({ code, record, field, value: total }, [
       `The shares add up to ${total}, not to 1.`,
-      'Mend them so that they add up to 1: 0.45 is 45 %.',
+      'Correct them so that they add up to 1: 0.45 is 45 %.',
     ]),
   ];
 }

@@ -21,6 +21,6 @@ function childOf(schema: z.ZodType, key: PropertyKey): z.ZodType | undefined {
 }
 
 function unwrapped(schema: z.ZodType | undefined): z.ZodType | undefined {
-  if (schema === undefined || !('unwrap' in schema)) return schema;
+  if (schema === undefined || !('unwrap' in schema) || 'element' in schema) return schema;
   return unwrapped((schema.unwrap as () => z.ZodType)());
 }

@@ -38,6 +38,6 @@ function keyTwice(text: string, { key, offset }: { key: string; offset: number }
 }
 
 function shown(text: string, offset: number): string {
-  const piece = text.slice(offset, offset + 12).split('\n')[0] ?? '';
-  return piece.trim() === '' ? 'the end of the line' : `"${piece}"`;
+  const piece = /^(?:"[^"\n]{0,30}"?|\S{1,12})/.exec(text.slice(offset, offset + 40))?.[0];
+  return piece ?? 'the end of the line';
 }

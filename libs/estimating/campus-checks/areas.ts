@@ -58,7 +58,7 @@ function confirmedProblems({ id, areaSqFt: stated }: Site, drawn: number): Probl
   return [
     anError(place(id, stated), [
       `The stated area of ${whole(stated)} sf was confirmed, but the boundary holds ${whole(drawn)} sf.`,
-      'Draw the boundary again, or mend the stated area: they cannot both be of this site.',
+      'Draw the boundary again, or correct the stated area: they cannot both be of this site.',
     ]),
   ];
 }

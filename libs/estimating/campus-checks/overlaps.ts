@@ -60,7 +60,7 @@ function zoneProblems(site: Site, zone: Rings): Problem[] {
   return [
     aWarning({ ...place, value: site.zone }, [
       `Only ${Math.round(inside * 100)} % of it lies within its zone, ${site.zone}.`,
-      'Name the zone that it lies in, or mend a boundary.',
+      'Name the zone that it lies in, or correct a boundary.',
     ]),
   ];
 }
