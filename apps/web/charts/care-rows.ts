@@ -40,9 +40,12 @@ export function wantedHours(row: CareRow): number {
   return row.year1 + row.year2 + row.year3 + row.mature + row.building;
 }
 
-/** The first row within the plan that wants more hours than are there now; 0.5 h does not show. */
+/** Plans count in hundredths of an hour; a sum of them may be off by less than half of one. */
+const NOTHING = 0.005;
+
+/** The first row within the plan that wants more hours than are there now. */
 export function firstShort(rows: readonly CareRow[]): CareRow | undefined {
-  return rows.find((row) => !row.afterHorizon && wantedHours(row) - row.supplyNow >= 0.5);
+  return rows.find((row) => !row.afterHorizon && wantedHours(row) - row.supplyNow > NOTHING);
 }
 
 /** When a season (or the whole year) first falls short. */

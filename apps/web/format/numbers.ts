@@ -51,8 +51,7 @@ export function amount(value: number): string {
 
 /** A calendar date (`2027-09-01`) in words; what is no date comes back as it is. */
 export function dateInWords(isoDate: string): string {
-  const time = Date.parse(isoDate);
-  return Number.isNaN(time) ? isoDate : day.format(time);
+  return /^\d{4}-\d{2}-\d{2}$/.test(isoDate) ? day.format(Date.parse(isoDate)) : isoDate;
 }
 
 /** A moment in the reader's own time zone. */

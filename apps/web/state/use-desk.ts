@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useState } from 'react';
+import { useCallback, useEffect, useMemo, useState } from 'react';
 import { addressQuery, readAddress, type Address } from './address.js';
 import { loadDesk, type DeskContent } from './desk-content.js';
 
@@ -31,10 +31,15 @@ export function useDesk(): DeskState {
     return () => window.removeEventListener('popstate', follow);
   }, []);
 
-  const goTo = useCallback((address: Address) => {
-    window.history.pushState(null, '', addressQuery(address));
-    setRequest({ address });
-  }, []);
+  const shown = useMemo(() => shownAddress(content), [content]);
+  const goTo = useCallback(
+    (address: Address) => {
+      if (shown !== null) window.history.replaceState(null, '', addressQuery(shown));
+      window.history.pushState(null, '', addressQuery(address));
+      setRequest({ address });
+    },
+    [shown],
+  );
 
   const reload = useCallback(() => {
     setContent({ kind: 'loading' });
@@ -42,4 +47,10 @@ export function useDesk(): DeskState {
   }, []);
 
   return { content, goTo, reload };
+}
+
+/** Names the plan shown, so that Back finds it even where it was only the newest one then. */
+function shownAddress(content: DeskContent): Address | null {
+  if (content.kind !== 'plan') return null;
+  return { campusId: content.campus.id, planId: content.plan.id };
 }

@@ -1,4 +1,4 @@
-import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { axeFindings } from '../../support/page/axe.js';
 import type { FakeApi } from '../../support/page/fake-api.js';
 import { heldPlan, heldSolve } from '../../support/page/holdings.js';
@@ -118,24 +118,20 @@ interface State {
   readonly says: string;
 }
 
-describe.each(Object.entries(states))('%s', (_name, { prepare, heading, says }) => {
-  test('says what is the matter, and axe-core finds nothing', async () => {
+test.each(Object.entries(states))(
+  '%s: says what is the matter, passes axe-core, and fits a phone',
+  async (_name, { prepare, heading, says }) => {
     const { page, errors } = await bench.open(prepare);
     await page.getByRole('heading', { level: 1, name: heading }).waitFor();
     expect(await page.locator('body').innerText()).toContain(says);
     await unfold(page);
     expect(await axeFindings(page)).toEqual([]);
-    expect(errors).toEqual([]);
-  });
-
-  test('never scrolls the page sideways on a phone', async () => {
-    const { page } = await bench.open(prepare, phone);
-    await page.getByRole('heading', { level: 1, name: heading }).waitFor();
-    await unfold(page);
+    await page.setViewportSize(phone);
     expect(await page.evaluate('document.documentElement.scrollWidth')).toBe(phone.width);
-    expect(await axeFindings(page)).toEqual([]);
-  });
-});
+    expect(await axeFindings(page, { without: ['color-contrast'] })).toEqual([]);
+    expect(errors).toEqual([]);
+  },
+);
 
 type Page = Awaited<ReturnType<typeof bench.open>>['page'];
 
