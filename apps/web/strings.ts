@@ -20,6 +20,7 @@ export const strings = {
     hires: 'Hires to ask for',
     promises: 'Promises',
     limits: 'Limits',
+    alternatives: 'Other courses',
     unknowns: 'To find out',
     money: 'Money and compost',
     documents: 'For the meeting',
@@ -59,6 +60,8 @@ export const strings = {
 
   next: {
     lead: (year: string, planting: string): string => `To prepare in ${year}, planted ${planting}.`,
+    compared: (others: number, year: string): string =>
+      `Compared with ${counted(others, 'other candidate', 'other candidates')} that could be prepared in ${year}.`,
     none: (year: string): string => `No site is to be prepared in ${year}.`,
     noneRemedy:
       'Use the year to clear what is listed under “To find out”, then solve again: each answer can free a site.',
@@ -121,6 +124,7 @@ export const strings = {
     nothing: '–',
     unknown: 'not known',
     usedHead: (band: string): string => `${band}, used`,
+    sitesLeft: 'Candidate sites left',
   },
 
   care: {
@@ -150,6 +154,7 @@ export const strings = {
     building: 'Building and supervising',
     supplyNow: 'People already there',
     supplyProposed: 'With positions not yet granted',
+    shortNow: 'Undone without them',
     unserved: 'Left undone',
     unservedMark: 'Care left undone',
     afterHorizon: 'after the plan',
@@ -181,7 +186,11 @@ export const strings = {
     count: 'How many',
     askBy: 'Ask by',
     starts: 'Starts',
-    cost: 'Each year',
+    cost: 'Pay of each, in dollars of the start year',
+    ofTerm: {
+      recurring: (pay: string): string => `${pay} a year`,
+      'one-season': (pay: string): string => `${pay} for the season`,
+    },
     none: 'The plan asks for no new position.',
   },
 
@@ -193,6 +202,8 @@ export const strings = {
     keptUntil: 'Kept until',
     missed: 'Missed in',
     notYearly: 'not a yearly promise',
+    missedAtOnce: 'missed at once',
+    missedAtOnce: 'missed from the start',
     neverMissed: 'no year',
     none: 'The campus file holds no promise.',
   },
@@ -206,6 +217,21 @@ export const strings = {
     notShort: 'not within the plan',
     none: 'The plan records no limit.',
     units: { dollars: 'dollars' },
+  },
+
+  alternatives: {
+    caption:
+      'What else could be decided, each worked out to the end of the plan; a first look, not solved anew',
+    course: 'Course',
+    sites: 'Sites built',
+    area: 'Area, sq\u00a0ft',
+    capital: 'Capital',
+    positions: 'Pay of new positions',
+    hours: 'Care hours in the busiest season of the last year',
+    givenUp: 'Gives up',
+    nothing: 'nothing promised',
+    basis: 'Dollars are of each year; costs are class 5 estimates.',
+    none: 'The plan comes with no other course.',
   },
 
   unknowns: {
@@ -228,12 +254,13 @@ export const strings = {
     compost: 'Compost',
     standing: 'Standing costs',
     received: 'Received',
-    closing: 'Left at year end',
+    lapsed: 'Lapsed',
+    closing: 'Carried forward',
     fundSummary: (name: string): string => `Fund: ${name}`,
     fundCaption: (name: string): string => `${name}, in dollars of the year`,
     opening: 'Brought forward',
     spent: 'Spent',
-    lapsed: 'Lapsed',
+    lapses: 'Money that this plan lets lapse',
     compostSummary: 'Compost by season',
     compostCaption: 'Compost by season, in cubic yards',
     season: 'Season',

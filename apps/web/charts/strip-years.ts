@@ -27,17 +27,16 @@ export const LIMIT_OF_BAND: Readonly<Record<Band, string>> = {
 };
 
 export function stripYears(overview: PlanOverview): readonly StripYear[] {
-  const sitesUsed = sitesUsedByYear(overview);
   const summerHours = summerHoursByYear(overview);
   const money = new Map(overview.money.map((row) => [row.year, moneyUsed(row)]));
   const compost = groupBy(overview.compost, ({ year }) => year);
-  return overview.years.map((row, index) => ({
+  return overview.years.map((row) => ({
     row,
     used: {
       money: money.get(row.year) ?? null,
       summerHours: summerHours.get(row.year) ?? null,
       compost: compostUsed(compost.get(row.year) ?? []),
-      sitesUsed: sitesUsed[index] ?? null,
+      sitesUsed: sitesUsed(row, overview.totals.candidates),
     },
   }));
 }
@@ -53,10 +52,10 @@ export function firstLimitYear(overview: PlanOverview): string | null {
   return overview.years.find(({ year }) => limited.has(year))?.year ?? null;
 }
 
-/** Spent / (spent + left at year end). */
+/** Spent / (spent + left at year end, lapsed or not). */
 function moneyUsed(row: MoneyRow): number | null {
   const spent = row.build + row.care + row.positions + row.compost + row.standing;
-  return share(spent, spent + Math.max(0, row.closing));
+  return share(spent, spent + Math.max(0, row.closing) + row.lapsed);
 }
 
 /** Used / (used + given away + left - bought): what had to be bought was not there. */
@@ -77,12 +76,9 @@ function summerHoursByYear(overview: PlanOverview): ReadonlyMap<string, number |
   );
 }
 
-function sitesUsedByYear({ years, totals }: PlanOverview): readonly (number | null)[] {
-  let built = 0;
-  return years.map(({ sites }) => {
-    built += sites.length;
-    return share(built, totals.candidates);
-  });
+/** Candidates that can no longer be prepared / all candidates; all, where the promise wants more. */
+function sitesUsed({ sitesWanted, sitesLeft }: YearRow, candidates: number): number | null {
+  return sitesWanted > sitesLeft ? 1 : share(candidates - sitesLeft, candidates);
 }
 
 /** Part of a whole, at most 1. Something wanted of nothing is all of it; nothing of nothing is unknown. */

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import type { FundRow, MoneyRow, PlanOverview } from '#explain/overview/plan-overview.js';
+import type { FundRow, LapseRow, MoneyRow, PlanOverview } from '#explain/overview/plan-overview.js';
 import { groupBy } from '../format/group-by.js';
 import { dollars } from '../format/numbers.js';
 import { DataTable, type Column } from '../parts/data-table.js';
@@ -18,6 +18,7 @@ const moneyParts: readonly (readonly [keyof Omit<MoneyRow, 'year'>, string])[] =
   ['compost', words.compost],
   ['standing', words.standing],
   ['received', words.received],
+  ['lapsed', words.lapsed],
   ['closing', words.closing],
 ];
 
@@ -31,17 +32,31 @@ const fundParts: readonly (readonly [keyof Omit<FundRow, 'fund' | 'name' | 'year
 
 /** Dollars by year, each fund's ledger and the compost balance, folded away until wanted. */
 export function Money({ overview }: { readonly overview: PlanOverview }): ReactNode {
-  const { money, funds, compost } = overview;
+  const { money, funds, compost, lapses } = overview;
   const isEmpty = money.length + funds.length + compost.length === 0;
   return (
     <Section id="money" heading={strings.sections.money}>
       {isEmpty && <p>{words.none}</p>}
+      {lapses.length > 0 && <Lapses rows={lapses} />}
       {money.length > 0 && <MoneyTable rows={money} />}
       {[...groupBy(funds, ({ fund }) => fund)].map(([fund, rows]) => (
         <FundTable key={fund} name={rows[0]?.name ?? fund} rows={rows} />
       ))}
       {compost.length > 0 && <CompostTable rows={compost} />}
     </Section>
+  );
+}
+
+function Lapses({ rows }: { readonly rows: readonly LapseRow[] }): ReactNode {
+  return (
+    <>
+      <h3>{words.lapses}</h3>
+      <ul className="lapses">
+        {rows.map((row) => (
+          <li key={`${row.fund} ${row.year}`}>{row.sentence}</li>
+        ))}
+      </ul>
+    </>
   );
 }
 

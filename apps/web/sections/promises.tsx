@@ -22,7 +22,7 @@ export function Promises({ overview }: { readonly overview: PlanOverview }): Rea
       promise.name,
       promise.strength,
       <StatusInWords key="status" promise={promise} />,
-      promise.keptUntil ?? words.notYearly,
+      keptUntil(promise),
       promise.missedYears.length === 0 ? words.neverMissed : promise.missedYears.join(', '),
     ],
   }));
@@ -35,6 +35,15 @@ export function Promises({ overview }: { readonly overview: PlanOverview }): Rea
       )}
     </Section>
   );
+}
+
+function keptUntil({ keptUntil: year, missedYears }: PromiseRow): string {
+  return year ?? (missedYears.length === 0 ? words.notYearly : words.missedAtOnce);
+}
+
+/** Why a promise names no year up to which it is kept. */
+function neverKept({ missedYears }: PromiseRow): string {
+  return missedYears.length > 0 ? words.missedAtOnce : words.notYearly;
 }
 
 function StatusInWords({ promise }: { readonly promise: PromiseRow }): ReactNode {

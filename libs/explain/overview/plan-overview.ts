@@ -26,11 +26,15 @@ export interface PlanOverview {
   readonly funds: readonly FundRow[];
   readonly money: readonly MoneyRow[];
   readonly compost: readonly CompostRow[];
+  /** Gifts and grants of which the plan leaves something unspent, in order of year. */
+  readonly lapses: readonly LapseRow[];
   readonly hires: readonly HireRow[];
   readonly limits: readonly LimitRow[];
   readonly promises: readonly PromiseRow[];
   readonly unknowns: readonly UnknownRow[];
   readonly cautions: readonly string[];
+  /** What else could be decided, each worked out to the end: the plan itself comes first. */
+  readonly alternatives: readonly Alternative[];
   readonly totals: {
     readonly sitesBuilt: number;
     readonly candidates: number;
@@ -43,6 +47,9 @@ export interface PlanOverview {
 export interface NextYear {
   readonly year: string;
   readonly planting: string;
+  /** Other candidates that could be prepared in the year, with which its sites are compared. */
+  readonly comparedWith: number;
+  /** Those that keep the firmest promise first. */
   readonly sites: readonly NextSite[];
 }
 
@@ -84,6 +91,10 @@ export interface YearRow {
   readonly blocked: readonly string[];
   /** Whether the yearly promise is kept in this year; `null` where none covers it. */
   readonly promiseKept: boolean | null;
+  /** Sites that the promise wants in this year, or that the plan prepares, whichever is more. */
+  readonly sitesWanted: number;
+  /** Candidates that could still be prepared in this year, those that the plan prepares included. */
+  readonly sitesLeft: number;
   readonly hires: readonly string[];
 }
 
@@ -94,7 +105,7 @@ export interface YearSite {
   readonly buildType: string;
   readonly areaSqFt: number;
   readonly cost: CostBand;
-  /** Effective hours that its care adds in its second summer (or main care season). */
+  /** Effective hours of care and harvest in its second summer (or second main care season). */
   readonly busySeasonHours: number;
   /** The care of this year's sites rests on a position that is only proposed. */
   readonly needsProposedPosition: boolean;
@@ -107,18 +118,24 @@ export interface SeasonRow {
   readonly year: string;
   readonly season: string;
   readonly label: string;
-  /** Hours of care and harvest by age of site. */
+  /** Hours of care and harvest by age of site; exact, so that they add up to what is planned. */
   readonly careByAge: { readonly year1: number; readonly year2: number; readonly year3: number; readonly mature: number };
   readonly buildHours: number;
   readonly superviseHours: number;
-  /** Effective hours of those already there, work days held included. */
+  /**
+   * Effective hours of those already there, work days held included, that this season's building,
+   * leading and caring can use: who may do none of it is not counted.
+   */
   readonly supplyNow: number;
-  /** With the positions that the plan proposes. */
+  /** The same with the positions that the plan proposes. */
   readonly supplyProposed: number;
+  /** Hours that would go undone without the positions that the plan proposes. */
+  readonly shortNow: number;
   readonly unserved: number;
   readonly afterHorizon: boolean;
 }
 
+/** One fund in one year, exact to the cent: opening + received - spent - lapsed = closing. */
 export interface FundRow {
   readonly fund: string;
   readonly name: string;
@@ -130,7 +147,7 @@ export interface FundRow {
   readonly closing: number;
 }
 
-/** Dollars of one year by cost line, in dollars of the year. */
+/** Dollars of one year by cost line, in dollars of the year, exact to the cent. */
 export interface MoneyRow {
   readonly year: string;
   readonly build: number;
@@ -139,7 +156,19 @@ export interface MoneyRow {
   readonly compost: number;
   readonly standing: number;
   readonly received: number;
+  /** Left unspent past its last year. */
+  readonly lapsed: number;
+  /** Carried into the next year. */
   readonly closing: number;
+}
+
+/** Restricted money that this plan does not use up. */
+export interface LapseRow {
+  readonly fund: string;
+  readonly name: string;
+  readonly year: string;
+  readonly dollars: number;
+  readonly sentence: string;
 }
 
 export interface CompostRow {
@@ -160,17 +189,22 @@ export interface HireRow {
   readonly year: string;
   /** Month by which it must be asked for, for example `November 2032`. */
   readonly askBy: string;
+  /** Each, for a full year (a season's hire: for its season), in dollars of the start year. */
   readonly annualDollars: number;
+  /** `one-season`: hired again each time. */
+  readonly term: 'recurring' | 'one-season';
 }
 
 /** The first time that one resource of this plan runs short without what is only proposed. */
 export interface LimitRow {
-  readonly resource: 'summer hours' | 'other hours' | 'money' | 'compost' | 'sites' | (string & {});
+  /** `summer hours` and so on for each season of the campus, `money`, `compost`, `sites`. */
+  readonly resource: 'summer hours' | 'money' | 'compost' | 'sites' | (string & {});
   /** `null`: it does not run short within the plan. */
   readonly year: string | null;
   readonly label: string | null;
   readonly shortBy: number | null;
   readonly unit: string;
+  /** When and by how much it runs short; where it does not, its tightest point. */
   readonly sentence: string;
 }
 
@@ -179,14 +213,34 @@ export interface PromiseRow {
   readonly name: string;
   readonly strength: 'binding' | 'intended' | 'aspiration';
   readonly status: 'kept' | 'missed' | 'partly kept';
-  /** Last year up to which it is kept without a break; `null` where it is not a yearly promise. */
+  /** Last year up to which it is kept without a break; `null` where it is not a yearly promise, or missed at once. */
   readonly keptUntil: string | null;
+  /** Fiscal years, for a promise that is tested year by year. */
   readonly missedYears: readonly string[];
   readonly sentence: string;
 }
 
+/** One course of action, with what it builds, asks for and gives up. */
+export interface Alternative {
+  readonly kind: 'this-plan' | 'stop-before-hiring' | 'skip-next-year' | 'build-no-more';
+  readonly title: string;
+  readonly summary: string;
+  readonly sitesBuilt: number;
+  readonly areaBuiltSqFt: number;
+  /** In dollars of each year. */
+  readonly capitalDollars: number;
+  /** Pay of proposed positions over all years, in dollars of each year. */
+  readonly positionDollars: number;
+  /** Care in the main care season of the last year, in effective hours. */
+  readonly busySeasonHours: number;
+  readonly busySeason: string;
+  /** Promises that it breaks or keeps only in part, and money that it lets lapse. */
+  readonly givenUp: readonly string[];
+}
+
 /** Something to find out: never shown as a zero. */
 export interface UnknownRow {
+  /** Empty where it is of the whole campus. */
   readonly site: string;
   readonly name: string;
   readonly what: string;

@@ -1,11 +1,12 @@
 import type { PlanOverview } from '#explain/overview/plan-overview.js';
 import { fixtureYear, type FixtureWish } from './overview-fixture.js';
 
-type Ledgers = Pick<PlanOverview, 'funds' | 'money' | 'compost'>;
+type Ledgers = Pick<PlanOverview, 'funds' | 'money' | 'compost' | 'lapses'>;
 
 export function fixtureLedgers(wish: FixtureWish): Ledgers {
   const indexes = Array.from({ length: wish.years }, (_, index) => index);
   return {
+    lapses: [],
     money: indexes.map((index) => ({
       year: fixtureYear(index),
       build: wish.sitesIn(index) * 61_337 * 1.04 ** index,
@@ -14,6 +15,8 @@ export function fixtureLedgers(wish: FixtureWish): Ledgers {
       compost: index >= 10 ? 850 : 0,
       standing: 168_000,
       received: 243_000 * 1.02 ** index,
+      lapsed: 0,
+      lapsed: index === 1 ? 3_200 : 0,
       closing: Math.max(0, 92_000 - index * 5_400),
     })),
     funds: ['Capital allotment', 'Reunion gift'].flatMap((name, place) =>

@@ -27,6 +27,7 @@ export function fixtureNext(wish: FixtureWish): NextYear {
   return {
     year: fixtureYear(0),
     planting: 'spring 2028',
+    comparedWith: 12,
     sites: names.slice(0, count).map((name, index) => ({
       site: index === 0 ? 'TVU-19' : 'TVU-07',
       name,

@@ -1,4 +1,5 @@
 import type { PlanOverview, YearSite } from '#explain/overview/plan-overview.js';
+import { fixtureAlternatives } from './fixture-alternatives.js';
 import { fixtureLedgers } from './fixture-ledgers.js';
 import { fixtureLimits } from './fixture-limits.js';
 import { fixtureNext, fixtureUnknowns } from './fixture-next.js';
@@ -67,6 +68,7 @@ export function overviewFixture(wish: FixtureWish = usualWish): PlanOverview {
     years,
     seasons,
     ...fixtureLedgers(wish),
+    alternatives: fixtureAlternatives,
     hires: [
       {
         position: 'Gardener, full time',
@@ -75,6 +77,8 @@ export function overviewFixture(wish: FixtureWish = usualWish): PlanOverview {
         year: 'FY36',
         askBy: 'November 2034',
         annualDollars: 61_000,
+        term: 'recurring',
+        term: 'recurring',
       },
     ],
     limits,
@@ -85,6 +89,7 @@ export function overviewFixture(wish: FixtureWish = usualWish): PlanOverview {
       'Soil results here are a screening, not a clearance. EHS decides what may be eaten.',
       'Keep compost and chips off tree trunks; ask the arborist before work in a root protection area.',
     ],
+    alternatives: [],
     totals: {
       sitesBuilt: built.length,
       candidates: Math.max(32, built.length),
@@ -102,6 +107,10 @@ function yearRow(wish: FixtureWish, index: number): PlanOverview['years'][number
     sites: Array.from({ length: count }, (_, place) => yearSite(wish, index, place)),
     blocked: index === 3 || index === 4 ? ['TVU-14 Tunnel Green', 'TVU-15 Lab Yard'] : [],
     promiseKept: index === 0 ? null : count > 0,
+    sitesWanted: Math.max(1, count),
+    sitesLeft: Math.max(count, 29 - index),
+    sitesWanted: Math.max(1, count),
+    sitesLeft: Math.max(count, 32 - index),
     hires: index === 8 ? ['1 gardener, full time'] : [],
   };
 }

@@ -1,0 +1,80 @@
+import { buildType, candidate } from '#domain/campus.js';
+import type { BuildType } from '#domain/build-type.js';
+import type { CandidateSite, GateKind } from '#domain/site.js';
+import type { Ground } from './ground.js';
+
+/** A site about to be built, and as what. */
+interface Coming {
+  readonly site: CandidateSite;
+  readonly type: BuildType;
+}
+
+interface Caution {
+  readonly text: string;
+  /** Left out: always. */
+  readonly appliesTo?: (coming: Coming, ground: Ground) => boolean;
+}
+
+const hasGate =
+  (...kinds: GateKind[]) =>
+  ({ site }: Coming): boolean =>
+    site.gates.some((gate) => kinds.includes(gate.kind));
+
+const rooted = ({ site }: Coming): boolean => {
+  const { rootProtectedShare: share } = site.facts;
+  return !share.known || share.value > 0;
+};
+
+const CAUTIONS: readonly Caution[] = [
+  {
+    text: 'Before anyone digs, aerates or sets a post: call the public one-call center and the campus locator, wait as state law says, and dig by hand near the marks. A boundary drawn here is no locate.',
+  },
+  {
+    text: 'A soil result here is a screening, not a clearance, and unknown is not clean. Environmental health and safety decides what may be eaten; state levels differ from federal ones.',
+    appliesTo: (coming) => coming.type.edible || hasGate('contamination')(coming),
+  },
+  {
+    text: 'Inside root zones: no grade change, no tilling, no more compost than the arborist allows, nothing against a trunk. The campus arborist decides.',
+    appliesTo: (coming) => rooted(coming) || hasGate('root-protection')(coming),
+  },
+  {
+    text: 'A rain garden, or work near a shore, a wetland or a foundation, needs a licensed engineer and the stormwater manager. No treatment credit is claimed here.',
+    appliesTo: (coming) =>
+      coming.type.shares['rain-garden'] > 0 || hasGate('flood-or-wetland')(coming),
+  },
+  {
+    text: 'Fill over a cellar, vault or tunnel has a load limit, for trucks too. A licensed structural engineer sets it.',
+    appliesTo: hasGate('structure'),
+  },
+  {
+    text: 'Ground with a possible find, grave or cultural meaning waits for the heritage office and for consultation.',
+    appliesTo: hasGate('heritage'),
+  },
+  {
+    text: 'Volunteers: waivers, the rule on minors, enough leaders, closed shoes, water and shade, a stop in heat or lightning. They work beside represented staff, not instead of them; labor agreements hold.',
+    appliesTo: (_, { campus }) => campus.workDays.length > 0,
+  },
+  {
+    text: 'Compost for food beds needs its heat log and a test for herbicide; dust masks when it is spread dry.',
+    appliesTo: ({ type }) => type.edible,
+  },
+  {
+    text: 'Produce reaches a kitchen only with the approval of the kitchen and of the health authority: washing, traceability, allergen labels.',
+    appliesTo: ({ type }) => type.edible,
+  },
+  {
+    text: 'Loose chips are not an accessible route. The accessibility office reviews paths, beds and signs.',
+  },
+];
+
+/** Cautions for the sites of the first year, where the work is decided; general ones come always. */
+export function cautionsOf(ground: Ground): string[] {
+  const { campus, plan } = ground;
+  const coming = plan.decisions.placements
+    .filter((p) => p.year === campus.calendar.firstYear)
+    .map((p) => ({ site: candidate(campus, p.site), type: buildType(campus, p.buildType) }));
+  if (coming.length === 0) return [];
+  return CAUTIONS.filter(
+    ({ appliesTo }) => !appliesTo || coming.some((one) => appliesTo(one, ground)),
+  ).map(({ text }) => text);
+}

@@ -1,0 +1,39 @@
+import { wantedHours } from '../labor/season-rows.js';
+import { hoursInWords, percentInWords, wholeInWords } from '#units/in-words.js';
+import type { LimitRow, SeasonRow } from '../plan-overview.js';
+
+/** Per season of the year, the first time that those already there cannot do all its work. */
+export function laborLimits(rows: readonly SeasonRow[]): LimitRow[] {
+  const names = [...new Set(rows.map(({ season }) => season))];
+  return names.map((name) => laborLimit(name, rows.filter(({ season }) => season === name)));
+}
+
+function laborLimit(name: string, rows: readonly SeasonRow[]): LimitRow {
+  const resource = `${name} hours`;
+  const short = rows.find(({ shortNow }) => shortNow > 0);
+  if (!short) return { resource, ...NEVER, sentence: tightest(name, rows) };
+  const wanted = wantedHours(short);
+  const served = wholeInWords(wanted - short.shortNow);
+  const doing = `work takes ${hoursInWords(wanted)}, and those already there can do ${served}`;
+  return {
+    resource,
+    year: short.year,
+    label: short.label,
+    shortBy: short.shortNow,
+    unit: 'hours',
+    sentence: `In ${short.label}, ${doing}.${short.afterHorizon ? AFTER : ''}`,
+  };
+}
+
+const NEVER = { year: null, label: null, shortBy: null, unit: 'hours' } as const;
+const AFTER = ' That is after the last year in which the plan builds.';
+
+function tightest(name: string, rows: readonly SeasonRow[]): string {
+  const use = (row: SeasonRow) => (row.supplyNow > 0 ? wantedHours(row) / row.supplyNow : 0);
+  const most = rows.reduce((a, b) => (use(b) > use(a) ? b : a));
+  if (most.supplyNow === 0) return `No work falls in any ${name}.`;
+  return (
+    `Those already there can do all work of every ${name}. Tightest is ${most.label}, ` +
+    `with ${percentInWords(use(most))} of ${hoursInWords(most.supplyNow)} in use.`
+  );
+}

@@ -1,0 +1,72 @@
+import { yearAt } from '#domain/calendar.js';
+import type { Fund } from '#domain/money.js';
+import { cents, centsToDollars } from '#units/cents.js';
+import { fiscalYearLabel, type FiscalYear } from '#units/fiscal-year.js';
+import { dollarsInWords, listInWords } from '#units/in-words.js';
+import type { Ground } from '../ground.js';
+import type { FundYear } from '../ledgers/fund-years.js';
+import type { LimitRow } from '../plan-overview.js';
+import { firstUnpaid } from './first-unpaid.js';
+
+const NEVER = { resource: 'money', year: null, label: null, shortBy: null, unit: 'dollars' } as const;
+
+/**
+ * The first year that cannot be paid without money that is only pledged. A verified plan pays every
+ * cost with the pledges; where it does so without them too, the tightest year is told.
+ */
+export function moneyLimit(ground: Ground, ledger: readonly FundYear[]): LimitRow {
+  const { campus, plan, charges } = ground;
+  const pledged = campus.funds.filter((f) => f.counted && f.status !== 'received');
+  const funds = campus.funds.map((f) => (pledged.includes(f) ? { ...f, counted: false } : f));
+  const short = firstUnpaid({ ...campus, funds }, plan.decisions, charges);
+  if (!short) return { ...NEVER, sentence: tightest(ledger, pledged) };
+  const year = fiscalYearLabel(yearAt(campus.calendar, short.yearIndex));
+  const shortBy = centsToDollars(cents(short.amount));
+  const names = listInWords(pledged.map(({ name }) => `“${name}”`));
+  return {
+    resource: 'money',
+    year,
+    label: year,
+    shortBy,
+    unit: 'dollars',
+    sentence: `Without what is only pledged (${names}), ${dollarsInWords(shortBy)} of the costs of ${year} cannot be paid.`,
+  };
+}
+
+function tightest(ledger: readonly FundYear[], pledged: readonly Fund[]): string {
+  const groups = [
+    { what: 'that may pay for building', rows: ledger.filter((row) => paysBuilds(row.fund)) },
+    { what: 'for care, pay and compost', rows: ledger.filter((row) => !paysBuilds(row.fund)) },
+  ];
+  const years = groups.flatMap(({ what, rows }) => yearsOf(rows).map((year) => ({ what, ...year })));
+  const [first, ...rest] = years.filter(({ had }) => had > 0);
+  const also = pledged.length > 0 ? ', also without what is only pledged' : '';
+  const all = `Every cost of every year is paid${also}.`;
+  if (!first) return all;
+  const { year, left, had, what } = rest.reduce((a, b) => (b.left / b.had < a.left / a.had ? b : a), first);
+  return `${all} Tightest is ${fiscalYearLabel(year)}, with ${dollarsInWords(left)} left of the ${dollarsInWords(had)} ${what}.`;
+}
+
+function paysBuilds(fund: Fund): boolean {
+  return fund.inflows.some(({ restriction }) => restriction.lines.includes('build'));
+}
+
+interface MoneyYear {
+  readonly year: FiscalYear;
+  readonly left: number;
+  readonly had: number;
+}
+
+/** Dollars that could have been spent in each year above the floors, and what was not. */
+function yearsOf(rows: readonly FundYear[]): MoneyYear[] {
+  const dollars = (amount: number) => centsToDollars(cents(amount));
+  return [...new Set(rows.map(({ year }) => year))].map((year) => {
+    const ofYear = rows.filter((row) => row.year === year);
+    const sum = (of: (row: FundYear) => number) => dollars(ofYear.reduce((t, row) => t + of(row), 0));
+    return {
+      year,
+      left: sum(({ closing, lapsed, fund }) => closing + lapsed - fund.floor),
+      had: sum(({ opening, received, fund }) => opening + received - fund.floor),
+    };
+  });
+}

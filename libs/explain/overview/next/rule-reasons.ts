@@ -1,0 +1,104 @@
+import { plantIndex, seasonInstance, yearIndexOf } from '#domain/calendar.js';
+import type { Placement } from '#domain/plan.js';
+import type { ConstructionConflict } from '#domain/site.js';
+import { buildCostOf } from '#estimating/plan-needs/money-needs.js';
+import { centsToDollars } from '#units/cents.js';
+import { fiscalYearLabel } from '#units/fiscal-year.js';
+import { counted, dollarsInWords, listInWords, percentInWords } from '#units/in-words.js';
+import type { Ground } from '../ground.js';
+import type { UnknownRow } from '../plan-overview.js';
+import { siteName } from '../site-words.js';
+import type { Weighed } from './weighed.js';
+
+/** What building this site opens, rules out or puts at risk. */
+export function ruleReasons(
+  ground: Ground,
+  placement: Placement,
+  open: readonly UnknownRow[],
+): Weighed[] {
+  return [
+    ...opened(ground, placement),
+    ...ruledOut(ground, placement),
+    ...worksAhead(ground, placement),
+    ...unsettled(open),
+  ];
+}
+
+const rule = (
+  side: Weighed['side'],
+  size: number,
+  reason: Weighed['reason'],
+): Weighed => ({ side, rank: 'rule', size, reason });
+
+function opened({ campus }: Ground, { site }: Placement): Weighed[] {
+  return campus.precedence
+    .filter(({ before }) => before === site)
+    .map(({ after, reason }) =>
+      rule('for', 1, {
+        sentence: `Opens the way for ${siteName(campus, after)}. ${reason}`,
+        value: 1,
+        unit: 'site',
+        source: 'campus file, what comes before what',
+      }),
+    );
+}
+
+function ruledOut({ campus }: Ground, { site }: Placement): Weighed[] {
+  return campus.exclusiveGroups
+    .filter(({ sites }) => sites.includes(site))
+    .map(({ sites, reason }) => {
+      const others = sites.filter((id) => id !== site).map((id) => siteName(campus, id));
+      return rule('against', others.length, {
+        sentence: `Rules out ${listInWords(others)} for good. ${reason}`,
+        value: others.length,
+        unit: 'sites',
+        source: 'campus file, sites of which one may be built',
+      });
+    });
+}
+
+/**
+ * Works that may take the ground before it has paid back. Expected loss = capital x unused share of
+ * the payback years x certainty.
+ */
+function worksAhead(ground: Ground, placement: Placement): Weighed[] {
+  const { campus } = ground;
+  const planted = seasonInstance(
+    campus.calendar,
+    plantIndex(campus.calendar, yearIndexOf(campus.calendar, placement.year)),
+  ).year;
+  return campus.construction
+    .filter((works) => works.sites.includes(placement.site) && works.to >= placement.year)
+    .flatMap((works) => {
+      const unused = 1 - Math.max(0, works.from - planted) / campus.paybackYears;
+      return unused > 0 ? [workReason(ground, placement, { works, unused })] : [];
+    });
+}
+
+function workReason(
+  { campus, charges }: Ground,
+  placement: Placement,
+  { works, unused }: { works: ConstructionConflict; unused: number },
+): Weighed {
+  const capital = centsToDollars(buildCostOf(campus, placement, charges).amount);
+  const loss = (capital * unused * works.certaintyPercent) / 100;
+  const sure = percentInWords(works.certaintyPercent / 100);
+  return rule('against', loss, {
+    sentence: `${works.name} may take the ground from ${fiscalYearLabel(works.from)} on (${sure} certain): an expected loss of ${dollarsInWords(loss)} of its capital.`,
+    value: loss,
+    unit: 'dollars',
+    source: works.source,
+  });
+}
+
+function unsettled(open: readonly UnknownRow[]): Weighed[] {
+  if (open.length === 0) return [];
+  return [
+    rule('against', 0, {
+      sentence: `${counted(open.length, 'question is', 'questions are')} still open; each is listed with who can settle it.`,
+      value: open.length,
+      unit: 'open questions',
+      source: 'campus file, gates and facts of the site',
+    }),
+  ];
+}
