@@ -13,8 +13,11 @@ function packagePattern(names) {
 
 /** The rules of one folder: files of the project, packages, Node's own modules. */
 function fenceFor(home, row) {
-  const { typesOf = [] } = row;
-  const allowed = [...row.libs, ...typesOf].map((lib) => `^libs/${lib}/`);
+  const { apps = [], typesOf = [] } = row;
+  const allowed = [
+    ...[...row.libs, ...typesOf].map((lib) => `^libs/${lib}/`),
+    ...apps.map((app) => `^apps/${app}/`),
+  ];
   const rule = (kind, to) => ({
     name: `${home}-${kind}`,
     comment: row.why,
@@ -79,6 +82,13 @@ module.exports = {
       severity: 'error',
       from: { path: '^libs/rules/.+/check\\.ts$' },
       to: { path: '^libs/(?:mip/|rules/.+/rows\\.ts$)', reachable: true },
+    },
+    {
+      name: 'api-never-solves',
+      comment: 'A solve blocks its thread, and with it every request; the api only queues it.',
+      severity: 'error',
+      from: { path: '^apps/api/' },
+      to: { path: '^libs/(?:solving|solver-highs)/', reachable: true },
     },
     {
       name: 'no-circular-imports',

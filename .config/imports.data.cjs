@@ -3,6 +3,7 @@
  * forbidden, also to a folder that is not in the table yet.
  *
  * libs      other libs it may import
+ * apps      other apps it may import
  * typesOf   other libs of which it may import types (erased when built), but nothing that runs
  * ports     whether it may import the ports of libs/planning and the values that these pass
  * packages  npm packages it may import; a name that ends in / stands for the whole scope
@@ -104,6 +105,7 @@ exports.libs = {
   },
   solving: {
     libs: ['optimizer', 'solver-highs', 'contracts'],
+    typesOf: ['units', 'domain'],
     ports: true,
     packages: [],
     builtins: true,
@@ -112,7 +114,15 @@ exports.libs = {
 };
 
 exports.apps = {
+  adapters: {
+    libs: ['planning', 'contracts', ...ADAPTERS],
+    typesOf: RESULTS,
+    packages: [],
+    builtins: true,
+    why: 'It joins the ports to the libs that answer them, once for all programs that need it.',
+  },
   api: {
+    apps: ['adapters'],
     libs: ['planning', 'contracts', 'exchange', 'persistence', 'report-pdf'],
     typesOf: RESULTS,
     packages: [
@@ -129,6 +139,7 @@ exports.apps = {
     why: 'It answers requests and never solves: a solve would block every request.',
   },
   solver: {
+    apps: ['adapters'],
     libs: ['planning', 'contracts', ...ADAPTERS],
     typesOf: RESULTS,
     packages: ['pg-boss', 'reflect-metadata'],
@@ -136,6 +147,7 @@ exports.apps = {
     why: 'It wires the queue, the store and the solving threads together.',
   },
   cli: {
+    apps: ['adapters'],
     libs: ['planning', 'contracts', ...ADAPTERS],
     typesOf: RESULTS,
     packages: ['commander'],
@@ -143,6 +155,7 @@ exports.apps = {
     why: 'It turns arguments into use cases and outcomes into text and exit codes.',
   },
   start: {
+    apps: ['adapters'],
     libs: ['planning', 'contracts', ...ADAPTERS],
     typesOf: RESULTS,
     packages: [],

@@ -17,9 +17,11 @@ const checks = [
     program: 'typescript/bin/tsc',
     args: ['--noEmit', '--tsBuildInfoFile', `${cache}/tsc.tsbuildinfo`],
   },
-  ...(existsSync(join(root, 'apps/web/tsconfig.json'))
-    ? [{ name: 'types of the page', program: 'typescript/bin/tsc', args: ['-p', 'apps/web'] }]
-    : []),
+  {
+    name: 'types of the page and its tests',
+    program: 'typescript/bin/tsc',
+    args: ['-p', 'tests/apps/web'],
+  },
   {
     name: 'formatter',
     program: 'prettier/bin/prettier.cjs',

@@ -24,6 +24,7 @@ const SHARED = {
   'libs/rules/owned/rows.ts': 'export const rows = 1;',
   'libs/rules/owned/words.ts': "import { rows } from './rows.js';\nexport const words = rows;",
   'libs/solving/run.ts': 'export const run = 1;',
+  'apps/adapters/wire.ts': "import { run } from '#solving/run.js';\nexport const wire = run;",
   'apps/start/main.ts': 'export const start = 1;',
 };
 
@@ -65,6 +66,7 @@ test('imports that the table allows pass the fence', () => {
     'libs/report/brief.ts': "import type { Next } from '#explain/next.js';\nexport type Y = Next;",
     'libs/contracts/digest.ts': using('createHash', 'node:crypto'),
     'apps/api/main.ts': using('Injectable', '@nestjs/common'),
+    'apps/cli/solve.ts': using('wire', '../adapters/wire.js'),
     'apps/cli/main.ts': using('run', '#solving/run.js'),
   });
   expect(found).toEqual([]);
@@ -89,6 +91,8 @@ const FORBIDDEN: readonly [path: string, text: string, rule: string][] = [
   ['apps/api/a.ts', using('Client', 'pg'), 'pg-only-in-persistence'],
   ['apps/api/b.ts', using('PGlite', '@electric-sql/pglite'), 'electricsql-only-in-persistence'],
   ['apps/api/c.ts', using('run', '#solving/run.js'), 'apps/api-files'],
+  ['apps/api/d.ts', using('wire', '../adapters/wire.js'), 'api-never-solves'],
+  ['apps/api/e.ts', using('start', '../start/main.js'), 'apps/api-files'],
   ['apps/web/a.tsx', using('useCase', '#planning/use-cases/solve.js'), 'apps/web-files'],
   ['apps/cli/a.ts', using('x', '#apps/api/main.js'), 'import-leads-nowhere'],
   ['apps/cli/b.ts', using('z', 'zod'), 'apps/cli-packages'],
