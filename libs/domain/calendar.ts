@@ -90,10 +90,16 @@ export function seasonInstance(calendar: Calendar, index: number): SeasonInstanc
   return { index, yearIndex, year: yearAt(calendar, yearIndex), season, order };
 }
 
+const seasonLists = new WeakMap<Calendar, readonly SeasonInstance[]>();
+
 /** Every season from the first year through the tail, in order. */
-export function plannedSeasons(calendar: Calendar): SeasonInstance[] {
+export function plannedSeasons(calendar: Calendar): readonly SeasonInstance[] {
+  const known = seasonLists.get(calendar);
+  if (known) return known;
   const count = plannedYears(calendar) * calendar.seasons.length;
-  return Array.from({ length: count }, (_, index) => seasonInstance(calendar, index));
+  const list = Array.from({ length: count }, (_, index) => seasonInstance(calendar, index));
+  seasonLists.set(calendar, list);
+  return list;
 }
 
 /**

@@ -62,7 +62,7 @@ function toHighs(highs: Highs, model: Model, options: SolveOptions): ModelData {
   };
 }
 
-function highsOptions({ limits, seed }: SolveOptions): Record<string, string | number | boolean> {
+function highsOptions({ limits, seed, relaxed }: SolveOptions): Record<string, string | number | boolean> {
   return {
     output_flag: false,
     random_seed: seed,
@@ -70,6 +70,7 @@ function highsOptions({ limits, seed }: SolveOptions): Record<string, string | n
     ...(limits.seconds === undefined ? {} : { time_limit: limits.seconds }),
     ...(limits.nodes === undefined ? {} : { mip_max_nodes: limits.nodes }),
     ...(limits.iterations === undefined ? {} : { simplex_iteration_limit: limits.iterations }),
+    ...(relaxed ? { solver: 'ipm', run_crossover: 'off' } : {}),
     mip_rel_gap: limits.relativeGap ?? 0,
     mip_abs_gap: limits.absoluteGap ?? 1e-9,
   };
@@ -80,7 +81,8 @@ function callbacks(
   { hooks }: SolveOptions,
   onInterrupt: () => void,
 ): HighsCallbackMap | undefined {
-  const { mipImprovingSolution, mipInterrupt, simplexInterrupt } = highs.constants.callbackType;
+  const { mipImprovingSolution, mipInterrupt, simplexInterrupt, ipmInterrupt } =
+    highs.constants.callbackType;
   if (!hooks) return undefined;
   const stopIfAsked = (event: { interrupt(): void }) => {
     if (!hooks.shouldStop?.()) return;
@@ -97,6 +99,9 @@ function callbacks(
       stopIfAsked(event);
     },
     [simplexInterrupt](event) {
+      stopIfAsked(event);
+    },
+    [ipmInterrupt](event) {
       stopIfAsked(event);
     },
   };
@@ -126,11 +131,18 @@ function readOutcome(ran: Ran): SolveOutcome {
       return stoppedOutcome(ran, 'work');
     case known.interrupted:
       return stoppedOutcome(ran, ran.interrupted ? 'interrupted' : 'work');
+    case known.unknown:
+      // An interior-point run that is stopped early cannot say what it has.
+      if (ran.options.relaxed) return stoppedOutcome(ran, ran.interrupted ? 'interrupted' : 'time');
+      throw unhandled(status);
     default:
-      throw new Error(`the solver ended in a state that is not handled: ${status}`);
+      throw unhandled(status);
   }
 }
 
+function unhandled(status: number): Error {
+  return new Error(`the solver ended in a state that is not handled: ${status}`);
+}
 function optimalOutcome(ran: Ran): SolveOutcome {
   const values = ran.native.getSolution().colValue;
   const objective = objectiveValue(ran.model, values);

@@ -29,12 +29,12 @@ function totalAreaSqFt(polygons: readonly Rings[]): number {
   return polygons.reduce((sum, polygon) => sum + areaSqFt(polygon), 0);
 }
 
-/**
- * Positions are snapped to a billionth of a degree (a tenth of a millimeter), so that edges meant to be
- * the same are the same to the clipper.
- */
+/** A billionth of a degree, a tenth of a millimeter. */
+const GRID_DEGREES = 1e-9;
+
+/** Positions snapped to a grid, so that edges meant to be the same are the same to the clipper. */
 function clippable(polygons: readonly Rings[]): [number, number][][][] {
-  const snap = (degrees: number): number => Math.round(degrees * 1e9) / 1e9;
+  const snap = (degrees: number): number => Math.round(degrees / GRID_DEGREES) * GRID_DEGREES;
   return polygons.map((polygon) =>
     polygon.map((ring) => ring.map(([longitude, latitude]) => [snap(longitude), snap(latitude)])),
   );

@@ -80,8 +80,21 @@ function siteCare(campus: Campus, life: Life, of: SiteCharges): SiteCost[] {
   );
 }
 
+const suppliesKept = new WeakMap<SiteCharges, Map<string, readonly Cents[]>>();
+
 /** Supplies of one site in dollars of the price year, by fiscal year in which they are spent. */
-export function baseSupplies(campus: Campus, life: Life, of: SiteCharges): Cents[] {
+export function baseSupplies(campus: Campus, life: Life, of: SiteCharges): readonly Cents[] {
+  const known = suppliesKept.get(of) ?? new Map<string, readonly Cents[]>();
+  suppliesKept.set(of, known);
+  const key = `${life.planted} ${life.ends}`;
+  const found = known.get(key);
+  if (found) return found;
+  const made = suppliesByYear(campus, life, of);
+  known.set(key, made);
+  return made;
+}
+
+function suppliesByYear(campus: Campus, life: Life, of: SiteCharges): Cents[] {
   const years = byYear(campus, () => cents(0));
   for (const { index, order } of caredSeasons(campus.calendar, life)) {
     const instance = seasonInstance(campus.calendar, index);

@@ -18,15 +18,18 @@ export interface Ground {
   readonly campus: Campus;
   readonly charges: CampusCharges;
   readonly lifecycles: readonly Lifecycle[];
+  /** Lives that are taken as decided. Left out: none. */
+  readonly fixed?: ReadonlySet<Lifecycle>;
 }
 
 /** Adds the whole-number columns of a campus to a draft. */
-export function addColumns(draft: ModelDraft, { campus, charges, lifecycles }: Ground): Columns {
+export function addColumns(draft: ModelDraft, { campus, charges, lifecycles, fixed }: Ground): Columns {
   const lives = lifecycles.map((l) => ({
     ...l,
     variable: draft.addVariable({
       label: `build ${l.site} ${l.buildType} ${fiscalYearLabel(yearAt(campus.calendar, l.yearIndex))}`,
       kind: 'binary',
+      lower: fixed?.has(l) ? 1 : 0,
     }),
   }));
   return {

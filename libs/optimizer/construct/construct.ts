@@ -10,13 +10,20 @@ import { isServed, tryLife } from './try-life.js';
 /** How a construction orders the lives that it tries. Higher is tried first. */
 export type Score = (life: Lifecycle) => number;
 
+/** How a construction goes about it. */
+export interface Recipe {
+  readonly score: Score;
+  /** Which promises of a named site come before the yearly ones: the binding, or the intended as well. */
+  readonly namedFirst: 'binding' | 'intended';
+}
+
 /** Benefit for each hour of settled care: favors light sites that many people pass. */
-export function benefitPerCareHour(life: Lifecycle): number {
+function benefitPerCareHour(life: Lifecycle): number {
   return life.benefit / (1 + settledHours(life));
 }
 
 /** Lightest care first: keeps a yearly promise the longest. */
-export function lightestCare(life: Lifecycle): number {
+function lightestCare(life: Lifecycle): number {
   return -settledHours(life);
 }
 
@@ -35,10 +42,10 @@ function settledHours(life: Lifecycle): number {
  * promised year, then whatever else fits, always with all care served and every cost paid.
  * `undefined` where even the fixed and promised ones do not fit so.
  */
-export function construct(tables: Tables, score: Score): SearchState | undefined {
+export function construct(tables: Tables, { score, namedFirst }: Recipe): SearchState | undefined {
   const state = emptyState(tables);
   if (!isServed(state)) return undefined;
-  for (const group of mustHave(tables)) {
+  for (const group of mustHave(tables, namedFirst)) {
     if (group.some((l) => state.lives.has(l))) continue;
     if (!placeFirst(state, ordered(group, score))) return undefined;
   }
@@ -87,13 +94,14 @@ function promisedIn(campus: Campus, year: number): number {
 }
 
 /** Groups of lives of which one must be in the plan: fixed by hand, promised by name. */
-function mustHave({ ground }: Tables): Lifecycle[][] {
+function mustHave({ ground }: Tables, namedFirst: Recipe['namedFirst']): Lifecycle[][] {
   const { campus, lifecycles } = ground;
   const fixed = campus.handPlacements
     .filter((h) => h.kind === 'fixed')
     .map((h) => lifecycles.filter((l) => fitsHand(campus, h, l)));
   const named = campus.commitments.flatMap(({ test, strength }) => {
     if (test.kind !== 'named-site' || strength === 'aspiration') return [];
+    if (strength === 'intended' && namedFirst === 'binding') return [];
     const by = yearIndexOf(campus.calendar, test.by);
     const lives = lifecycles.filter(
       (l) =>
@@ -113,3 +121,10 @@ function fitsHand(campus: Campus, hand: HandPlacement, life: Lifecycle): boolean
     (hand.year === undefined || yearIndexOf(campus.calendar, hand.year) === life.yearIndex)
   );
 }
+
+/** Recipes in the order in which they are worth trying. */
+export const RECIPES: readonly Recipe[] = [
+  { score: lightestCare, namedFirst: 'intended' },
+  { score: lightestCare, namedFirst: 'binding' },
+  { score: benefitPerCareHour, namedFirst: 'intended' },
+];

@@ -6,15 +6,15 @@ import { applyHire, applyLife, purchasesOf, shortYear, type SearchState } from '
 export function tryLife(state: SearchState, life: Lifecycle): boolean {
   const before = state.hires.map((byYear) => Int32Array.from(byYear));
   applyLife(state, life, 1);
-  if (isServed(state)) return true;
+  if (isServed(state, life.life.prepared)) return true;
   applyLife(state, life, -1);
   restoreHires(state, before);
   return false;
 }
 
 /** Completes hires; true where labor, compost and money then hold in every season and year. */
-export function isServed(state: SearchState): boolean {
-  if (hireForGaps(state)) return false;
+export function isServed(state: SearchState, fromSeason = 0): boolean {
+  if (hireForGaps(state, fromSeason)) return false;
   const purchases = purchasesOf(state);
   return purchases !== undefined && shortYear(state, purchases) === undefined;
 }

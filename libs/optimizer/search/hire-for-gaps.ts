@@ -11,10 +11,11 @@ interface Offer {
 
 /**
  * Closes every season's gap with the cheapest positions that can still start in time, as late as
- * they can. Returns the first gap that no position closes; `undefined` where all hours are served.
+ * they can, from a season on: earlier ones are known to be served. Returns the first gap that no position closes; `undefined` where all hours are served.
  */
-export function hireForGaps(state: SearchState): LaborGap | undefined {
+export function hireForGaps(state: SearchState, fromSeason = 0): LaborGap | undefined {
   for (const season of state.tables.seasonList) {
+    if (season.index < fromSeason) continue;
     for (;;) {
       const gap = gapIn(state, season.index);
       if (!gap) break;

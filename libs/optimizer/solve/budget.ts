@@ -34,3 +34,22 @@ function absoluteGap(tier: Tier | undefined): number {
   if (tier?.commitment) return 0.999;
   return Math.max(1e-6, (tier?.tolerance ?? 0) / 2);
 }
+
+/** Share of a tier's time that goes into re-solving parts of the plan before the whole is solved. */
+const IMPROVE_SHARE = 0.6;
+
+/** Re-solves for each node of work. */
+const ROUNDS_PER_NODE = 0.1;
+
+/** What improvement by parts may use: seconds, and rounds for repeatable runs. */
+export function improvementBudget(of: Parameters<typeof tierBudget>[0]): {
+  readonly seconds: number;
+  readonly rounds?: number;
+} {
+  const { seconds, nodes } = tierBudget(of);
+  const last = of.place > benefitPlace(of.tiers);
+  return {
+    seconds: seconds === undefined ? Infinity : seconds * (last ? 0.8 : IMPROVE_SHARE),
+    ...(nodes === undefined || seconds !== undefined ? {} : { rounds: Math.max(1, Math.ceil(nodes * ROUNDS_PER_NODE)) }),
+  };
+}

@@ -3,7 +3,7 @@ import type { ConflictMember } from '#domain/tier.js';
 import { campusCharges } from '#estimating/site-charges/campus-charges.js';
 import type { Solver } from '#mip/solver.js';
 import { possibleLifecycles } from '../columns/lifecycles.js';
-import { benefitPerCareHour, construct, lightestCare } from '../construct/construct.js';
+import { construct, RECIPES } from '../construct/construct.js';
 import type { Ground } from '../columns/add-columns.js';
 import { decisionsOf } from '../search/state.js';
 import { tablesOf } from '../search/tables.js';
@@ -79,8 +79,8 @@ function provenImpossible(
 /** True where a construction alone finds a plan that passes every check. */
 function constructed(ground: Ground): boolean {
   const tables = tablesOf(ground);
-  return [lightestCare, benefitPerCareHour].some((score) => {
-    const state = construct(tables, score);
+  return RECIPES.some((recipe) => {
+    const state = construct(tables, recipe);
     if (!state) return false;
     return judgeDecisions(ground.campus, decisionsOf(state), ground.charges).objections.length === 0;
   });

@@ -3,18 +3,20 @@ import type { Decisions, Plan } from '#domain/plan.js';
 import type { Ending, SolveReport, TierResult } from '#domain/tier.js';
 import { campusCharges } from '#estimating/site-charges/campus-charges.js';
 import type { Solver } from '#mip/solver.js';
+import { seededRandom } from '#units/random.js';
 import type { Ground } from '../columns/add-columns.js';
 import { possibleLifecycles } from '../columns/lifecycles.js';
-import { benefitPerCareHour, construct, lightestCare } from '../construct/construct.js';
+import { construct, RECIPES } from '../construct/construct.js';
 import { decisionsOf } from '../search/state.js';
 import { tablesOf } from '../search/tables.js';
 import { benefitPlace, tiersOf, type Tier } from '../tiers/tier-list.js';
 import { compareTiers } from '../tiers/tier-values.js';
-import { tierBudget } from './budget.js';
+import { improve } from '../improve/improve.js';
+import { improvementBudget, tierBudget } from './budget.js';
 import { conflictSet } from './conflict-set.js';
 import { judgeDecisions, verifiedIncumbent, type Incumbent } from './incumbent.js';
 import type { SolveSettings, SolveSurroundings } from './settings.js';
-import { solveTier, type TierOutcome } from './solve-tier.js';
+import { relaxationBound, solveTier, type TierOutcome } from './solve-tier.js';
 import { tierResult } from './tier-report.js';
 
 export interface SolveResult {
@@ -59,9 +61,9 @@ class CampusSolve {
 
   private constructFirst(): void {
     const tables = tablesOf(this.ground);
-    for (const score of [lightestCare, benefitPerCareHour]) {
+    for (const recipe of RECIPES) {
       if (this.shouldStop()) return;
-      const state = construct(tables, score);
+      const state = construct(tables, recipe);
       if (!state) continue;
       const judged = judgeDecisions(this.campus, decisionsOf(state), this.ground.charges);
       if (judged.objections.length === 0) this.keepBetter(judged.incumbent);
@@ -69,14 +71,15 @@ class CampusSolve {
   }
 
   /** Takes decisions that the solver calls feasible. */
-  private offer(decisions: Decisions): void {
-    this.keepBetter(verifiedIncumbent(this.campus, decisions, this.ground.charges));
+  private offer(decisions: Decisions): boolean {
+    return this.keepBetter(verifiedIncumbent(this.campus, decisions, this.ground.charges));
   }
 
-  private keepBetter(found: Incumbent): void {
-    if (this.best && compareTiers(this.campus, found.values, this.best.values) >= 0) return;
+  private keepBetter(found: Incumbent): boolean {
+    if (this.best && compareTiers(this.campus, found.values, this.best.values) >= 0) return false;
     this.best = found;
     this.run.around.onPlan(found.plan, found.values);
+    return true;
   }
 
   private solveOne(place: number, tier: Tier): 'no-plan' | 'solved' {
@@ -90,19 +93,68 @@ class CampusSolve {
       if (value !== undefined) this.results.push(tierResult(tier, value, null));
       return 'solved';
     }
+    const relaxed = this.best ? this.improveFirst(place, tier) : null;
+    const improved = this.best?.values[place];
+    if (improved !== undefined && tierResult(tier, improved, relaxed).proven) {
+      this.results.push(tierResult(tier, improved, relaxed));
+      return 'solved';
+    }
     const outcome = this.runSolver(place, tier);
     if (outcome.ended === 'infeasible') return this.infeasible(tier);
     if (outcome.decisions) this.offer(outcome.decisions);
     this.noteStop(place, outcome);
     const reached = this.best?.values[place];
-    if (reached !== undefined) this.results.push(tierResult(tier, reached, this.boundOf(tier, outcome)));
+    const bound = tighter(tier, this.boundOf(tier, outcome), relaxed);
+    if (reached !== undefined) this.results.push(tierResult(tier, reached, bound));
     return 'solved';
+  }
+
+  /** Bounds a tier by its relaxation and re-solves parts of the plan until the bound or its time is reached. */
+  private improveFirst(place: number, tier: Tier): number | null {
+    const { settings, around } = this.run;
+    const held = this.heldBefore(place);
+    const common = { ground: this.ground, solver: this.solver, tier: tier.name, held, seed: settings.seed };
+    const shouldStop = () => this.shouldStop();
+    const budget = improvementBudget({ place, tiers: this.tiers, settings, elapsed: around.elapsed() });
+    const until = around.elapsed() + budget.seconds;
+    const bound =
+      place > benefitPlace(this.tiers)
+        ? null
+        : relaxationBound({ ...common, shouldStop, limits: secondsOnly(budget.seconds) });
+    if (bound === 'infeasible') throw contradiction(tier);
+    const value = () => this.best?.values[place] ?? 0;
+    improve({
+      ...common,
+      random: seededRandom(settings.seed * 1000 + place),
+      best: () => this.best?.plan.decisions ?? NOTHING,
+      take: (decisions) => {
+        const better = this.offer(decisions);
+        this.report(place, tier, bound);
+        return better;
+      },
+      done: () => tierResult(tier, value(), bound).proven || closeEnough(tier, value(), bound, settings.gap),
+      shouldStop,
+      secondsLeft: () => until - around.elapsed(),
+      ...(budget.rounds === undefined ? {} : { rounds: budget.rounds }),
+    });
+    return bound;
+  }
+
+  private report(place: number, tier: Tier, bound: number | null): void {
+    const objective = this.best?.values[place] ?? null;
+    const { gap, bound: shown } = tierResult(tier, objective ?? 0, bound);
+    this.run.around.onProgress({
+      tier: tier.name,
+      objective,
+      bound: shown,
+      gap: objective === null ? null : gap,
+    });
   }
 
   /** Only the first tier may find that there is no plan; later ones have one in hand. */
   private infeasible(tier: Tier): 'no-plan' {
     if (!this.best) return 'no-plan';
-    throw new Error(`the solver calls ${tier.name} infeasible while a verified plan is in hand`);
+    throw contradiction(tier);
   }
 
   private boundOf(tier: Tier, outcome: TierOutcome): number | null {
@@ -117,11 +169,7 @@ class CampusSolve {
   private runSolver(place: number, tier: Tier): TierOutcome {
     const { settings, around } = this.run;
     let lastBound: number | null = null;
-    const report = () => {
-      const objective = this.best?.values[place] ?? null;
-      const { gap, bound } = tierResult(tier, objective ?? 0, lastBound);
-      around.onProgress({ tier: tier.name, objective, bound, gap: objective === null ? null : gap });
-    };
+    const report = () => this.report(place, tier, lastBound);
     report();
     return solveTier({
       ground: this.ground,
@@ -173,4 +221,25 @@ class CampusSolve {
       ...(this.best ? { plan: this.best.plan } : {}),
     };
   }
+}
+
+const NOTHING: Decisions = { placements: [], hires: [], workDays: [], purchases: [] };
+
+function contradiction(tier: Tier): Error {
+  return new Error(`the solver calls ${tier.name} infeasible while a verified plan is in hand`);
+}
+
+/** The better of two bounds. */
+function tighter(tier: Tier, a: number | null, b: number | null): number | null {
+  if (a === null || b === null) return a ?? b;
+  return tier.sense === 'min' ? Math.max(a, b) : Math.min(a, b);
+}
+
+function closeEnough(tier: Tier, value: number, bound: number | null, gap: number | undefined): boolean {
+  if (gap === undefined || bound === null || tier.name !== 'benefit') return false;
+  return Math.abs(value - bound) <= gap * Math.max(1, Math.abs(value));
+}
+
+function secondsOnly(seconds: number) {
+  return Number.isFinite(seconds) ? { seconds: Math.max(0.5, seconds) } : {};
 }

@@ -58,3 +58,18 @@ export function solveTier(of: TierSolve): TierOutcome {
 function finite(bound: number): number | null {
   return Number.isFinite(bound) ? bound : null;
 }
+
+/** A bound of one tier by its relaxation: no plan that holds the earlier tiers can be better. */
+export function relaxationBound(
+  of: Pick<TierSolve, 'ground' | 'solver' | 'tier' | 'held' | 'seed' | 'shouldStop' | 'limits'>,
+): number | null | 'infeasible' {
+  const { model } = planModel(of.ground, of.tier, of.held);
+  const outcome = of.solver.solve(model, {
+    limits: of.limits,
+    seed: of.seed,
+    relaxed: true,
+    hooks: { shouldStop: of.shouldStop },
+  });
+  if (outcome.kind === 'infeasible') return 'infeasible';
+  return outcome.kind === 'optimal' ? outcome.objective : null;
+}

@@ -4,10 +4,12 @@ import { careNeeds } from '#estimating/plan-needs/labor-needs.js';
 import { positionHours } from '#estimating/season-supply/positions.js';
 import { poolHours } from '#estimating/season-supply/sources.js';
 import { ageInSeason } from '#estimating/site-charges/life.js';
+import type { SiteCharges } from '#estimating/site-charges/site-charges.js';
 import {
   CARE_CLASSES,
   FINE_PARTS,
   PROFILE_PARTS,
+  SETTLED_AGE,
   type CareClass,
 } from '#estimating/site-charges/type-profile.js';
 import type { Term, Variable } from '#mip/model.js';
@@ -40,11 +42,14 @@ export type UnservedCare = 'allowed' | 'none';
 export function addLaborRows(draft: ModelDraft, columns: Columns, care: UnservedCare): UnservedColumn[] {
   const existing = careNeeds(columns.campus, NOTHING, columns.charges);
   const unserved: UnservedColumn[] = [];
+  const installs = installBySeason(columns);
+  const siteMost = siteMaxima(columns);
   for (const season of plannedSeasons(columns.campus.calendar)) {
     const here = care === 'allowed' ? addUnserved(draft, columns, season) : [];
     unserved.push(...here);
     const needs = existing[season.index];
-    if (needs) addSeasonRows({ draft, columns, season, existing: needs, unserved: here });
+    const installing = installs.get(season.index) ?? [];
+    if (needs) addSeasonRows({ draft, columns, season, existing: needs, unserved: here, installing, siteMost });
   }
   return unserved;
 }
@@ -67,14 +72,50 @@ interface SeasonModel {
   /** Fine parts of an hour. */
   readonly existing: Readonly<Record<CareClass, number>>;
   readonly unserved: readonly UnservedColumn[];
+  readonly installing: readonly Asked[];
+  readonly siteMost: SiteMost;
 }
 
 function addSeasonRows(at: SeasonModel): void {
-  const asked = [...installAsked(at), ...careAsked(at)];
+  const asked = [...at.installing, ...careAsked(at)];
   const sources = seasonSources(at);
-  for (const classes of closedSubsets(TASK_CLASSES, sources.map((s) => s.tasks))) {
-    addSubsetRow({ at, asked, sources, classes });
-  }
+  const wanted = TASK_CLASSES.filter((c) => mostOf(at, asked, new Set([c])) > 0);
+  const subsets = closedSubsets(wanted, sources.map((s) => s.tasks)).map((classes) => ({
+    classes,
+    serving: sources.filter((s) => s.tasks.some((t) => classes.has(t))),
+  }));
+  const needed = subsets.filter((row) => !subsets.some((other) => covers(at, asked, { row, by: other })));
+  for (const row of needed) addSubsetRow({ at, asked, ...row });
+}
+
+interface Subset {
+  readonly classes: ReadonlySet<TaskClass>;
+  readonly serving: readonly Source[];
+}
+
+/**
+ * Whether a smaller set's row implies a larger one's: the most that the other classes can want is
+ * there anyway from sources that the smaller set does not call on.
+ */
+function covers(at: SeasonModel, asked: readonly Asked[], { row, by }: { row: Subset; by: Subset }): boolean {
+  if (by.classes.size >= row.classes.size) return false;
+  if (![...by.classes].every((c) => row.classes.has(c))) return false;
+  const others = new Set([...row.classes].filter((c) => !by.classes.has(c)));
+  const spare = row.serving.filter((s) => !by.serving.includes(s)).reduce((sum, s) => sum + s.fixed, 0);
+  return mostOf(at, asked, others) <= spare;
+}
+
+/** The most hours that a set of classes can want in a season, existing sites included. */
+function mostOf(at: SeasonModel, asked: readonly Asked[], classes: ReadonlySet<TaskClass>): number {
+  const { columns, season, existing } = at;
+  const leaders = classes.has('supervise') ? mostLeaders(leaderTerms(columns, season), columns) : 0;
+  const standing = [...classes].reduce((sum, c) => sum + ((existing as Partial<Record<TaskClass, number>>)[c] ?? 0), 0);
+  const byColumn = mostAsked(asked.map((a) => ({ most: a.most, coefficient: hoursIn(a.hours, classes) })));
+  return Math.min(byColumn, at.siteMost(season.order, classes)) + leaders + standing / FINE_PARTS;
+}
+
+function hoursIn(hours: Readonly<Partial<Record<TaskClass, number>>>, classes: ReadonlySet<TaskClass>): number {
+  return [...classes].reduce((sum, c) => sum + (hours[c] ?? 0), 0);
 }
 
 interface Source {
@@ -92,32 +133,27 @@ interface Asked {
   readonly hours: Readonly<Partial<Record<TaskClass, number>>>;
 }
 
-interface SubsetRow {
+interface SubsetRow extends Subset {
   readonly at: SeasonModel;
   readonly asked: readonly Asked[];
-  readonly sources: readonly Source[];
-  readonly classes: ReadonlySet<TaskClass>;
 }
 
-function addSubsetRow({ at, asked, sources, classes }: SubsetRow): void {
+function addSubsetRow({ at, asked, serving, classes }: SubsetRow): void {
   const { draft, columns, season, existing, unserved } = at;
-  const inSet = (hours: Readonly<Partial<Record<TaskClass, number>>>) =>
-    [...classes].reduce((sum, c) => sum + (hours[c] ?? 0), 0);
-  const terms = asked.map((a) => ({ ...a, coefficient: inSet(a.hours) })).filter((a) => a.coefficient > 0);
-  const serving = sources.filter((s) => s.tasks.some((t) => classes.has(t)));
-  const room = serving.reduce((sum, s) => sum + s.fixed, 0) - inSet(existing) / FINE_PARTS;
-  const leaders = classes.has('supervise') ? leaderTerms(columns, season) : [];
-  const most = Math.min(mostAsked(terms), mostBySite(columns, season, classes));
-  if (most + mostLeaders(leaders, columns) <= room) return;
+  const terms = asked
+    .map((a) => ({ variable: a.variable, coefficient: hoursIn(a.hours, classes) }))
+    .filter((a) => a.coefficient > 0);
+  const supply = serving.reduce((sum, s) => sum + s.fixed, 0);
+  if (mostOf(at, asked, classes) <= supply) return;
   draft.addRow({
     label: `labor ${[...classes].join('+')} ${seasonLabel(columns.campus.calendar, season)}`,
     terms: [
       ...terms,
-      ...leaders,
+      ...(classes.has('supervise') ? leaderTerms(columns, season) : []),
       ...serving.flatMap((s) => s.terms).map((t) => ({ ...t, coefficient: -t.coefficient })),
       ...unserved.filter((u) => classes.has(u.taskClass)).map(({ variable }) => ({ variable, coefficient: -1 })),
     ],
-    atMost: room,
+    atMost: supply - hoursIn(existing, classes) / FINE_PARTS,
   });
 }
 
@@ -125,20 +161,36 @@ function mostAsked(asked: readonly { most: number; coefficient: number }[]): num
   return asked.reduce((sum, a) => sum + a.most * a.coefficient, 0);
 }
 
-/** The most that all sites together can ask for: each site once, at its heaviest life. */
-function mostBySite(columns: Columns, season: SeasonInstance, classes: ReadonlySet<TaskClass>): number {
-  const worst = new Map<string, number>();
-  for (const l of columns.lifecycles) {
-    const age = ageInSeason(columns.campus.calendar, l.life, season.index);
-    let hours = 0;
-    for (const c of CARE_CLASSES) {
-      if (classes.has(c)) hours += (l.charges.areaSqFt * l.charges.profile.care(c, age, season.order)) / FINE_PARTS;
+/** The most hours that all sites together can ask for in a season of the year, by its order. */
+type SiteMost = (order: number, classes: ReadonlySet<TaskClass>) => number;
+
+/** Each site counts once, at its heaviest age and type. */
+function siteMaxima(columns: Columns): SiteMost {
+  const charges = [...new Set(columns.lifecycles.map((l) => l.charges))];
+  const kept = new Map<string, number>();
+  return (order, classes) => {
+    const key = `${order} ${[...classes].sort().join(' ')}`;
+    const found = kept.get(key);
+    if (found !== undefined) return found;
+    const worst = new Map<string, number>();
+    for (const of of charges) {
+      worst.set(of.site, Math.max(worst.get(of.site) ?? 0, heaviest(of, order, classes)));
     }
-    if (season.index === l.life.prepared && classes.has('prepare')) hours += l.charges.prepareHours / 100;
-    if (season.index === l.life.planted && classes.has('plant')) hours += l.charges.plantHours / 100;
-    if (hours > (worst.get(l.site) ?? 0)) worst.set(l.site, hours);
+    const most = [...worst.values()].reduce((a, b) => a + b, 0);
+    kept.set(key, most);
+    return most;
+  };
+}
+
+function heaviest(of: SiteCharges, order: number, classes: ReadonlySet<TaskClass>): number {
+  const install = (classes.has('prepare') ? of.prepareHours : 0) + (classes.has('plant') ? of.plantHours : 0);
+  let care = 0;
+  for (let age = 1; age <= SETTLED_AGE; age++) {
+    let fine = 0;
+    for (const c of CARE_CLASSES) if (classes.has(c)) fine += of.profile.care(c, age, order);
+    care = Math.max(care, fine);
   }
-  return [...worst.values()].reduce((a, b) => a + b, 0);
+  return install / 100 + (care * of.areaSqFt) / FINE_PARTS;
 }
 
 function mostLeaders(leaders: readonly Term[], columns: Columns): number {
@@ -152,14 +204,21 @@ function leaderTerms(columns: Columns, season: SeasonInstance): Term[] {
     .map(({ variable, day }) => ({ variable, coefficient: day.leaderHoursEach / 100 }));
 }
 
-function installAsked({ columns, season }: SeasonModel): Asked[] {
-  return columns.lifecycles.flatMap(({ variable, life, charges }) => {
-    if (season.index === life.prepared) {
-      return [{ variable, most: 1, hours: { prepare: charges.prepareHours / 100 } }];
+/** What lives ask for in the seasons in which they are prepared and planted. */
+function installBySeason(columns: Columns): Map<number, Asked[]> {
+  const seasons = new Map<number, Asked[]>();
+  const ask = (season: number, asked: Asked) => {
+    const list = seasons.get(season);
+    if (list) list.push(asked);
+    else seasons.set(season, [asked]);
+  };
+  for (const { variable, life, charges } of columns.lifecycles) {
+    if (life.prepared !== undefined) {
+      ask(life.prepared, { variable, most: 1, hours: { prepare: charges.prepareHours / 100 } });
     }
-    if (season.index !== life.planted) return [];
-    return [{ variable, most: 1, hours: { plant: charges.plantHours / 100 } }];
-  });
+    ask(life.planted, { variable, most: 1, hours: { plant: charges.plantHours / 100 } });
+  }
+  return seasons;
 }
 
 function careAsked({ columns, season }: SeasonModel): Asked[] {

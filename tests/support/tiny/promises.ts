@@ -1,0 +1,17 @@
+import type { Commitment, CommitmentTest, Strength } from '#domain/commitment.js';
+
+/** A promise with nothing but its test and strength of interest. */
+export function promise(id: string, strength: Strength, test: CommitmentTest): Commitment {
+  return {
+    id,
+    name: id,
+    strength,
+    test,
+    saidBy: 'a test',
+    saidTo: 'a test',
+    date: '2026-01-01',
+    document: 'none',
+    public: false,
+    points: strength === 'aspiration' ? 50 : 0,
+  };
+}
