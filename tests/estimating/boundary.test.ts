@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Position, Rings } from '#domain/site.js';
 import { ringMeasures } from '#estimating/geometry/area.js';
-import { crossingEdges } from '#estimating/geometry/crossings.js';
 import { positionAt } from '#estimating/geometry/distance.js';
 import { repairBoundary } from '#estimating/geometry/repair.js';
 import { boundaryFindings } from '#estimating/geometry/ring-findings.js';
@@ -126,11 +125,53 @@ describe('what is wrong with a boundary', () => {
     ).toContain('not a number');
   });
 
+  /** A triangle a tenth of a degree wide with its first corner at a position. */
+  const triangleAt = (x: number, y: number): Rings => [
+    [
+      [x, y],
+      [x + 0.1, y],
+      [x, y + 0.1],
+      [x, y],
+    ],
+  ];
+
+  test('the ends of the degrees belong to them', () => {
+    const triangle: Rings = [
+      [
+        [179, 89],
+        [180, 89],
+        [180, 90],
+        [179, 89],
+      ],
+    ];
+    expect(problems(triangle)).toEqual([]);
+    const projected = /projected coordinates/;
+    const swapped = /latitude before longitude/;
+    expect(problems(triangleAt(180.5, 10))[0]).toMatch(projected);
+    expect(problems(triangleAt(100, 90.5))[0]).toMatch(projected);
+    expect(problems(triangleAt(90.5, 90.5))[0]).toMatch(projected);
+    expect(problems(triangleAt(10, 180.5))[0]).toMatch(projected);
+    expect(problems(triangleAt(10, 179.5))[0]).toMatch(swapped);
+    expect(problems(triangleAt(89.5, 95))[0]).toMatch(swapped);
+    expect(problems(triangleAt(-179.5, 10))).toEqual([]);
+    expect(problems(triangleAt(10, -89.5))).toEqual([]);
+  });
+
+  test('swapping is suspected only where it would bring the place within five degrees of campus', () => {
+    expect(problems(triangleAt(15.5, 12), [10, 12])[0]).toMatch(/latitude before longitude/);
+    expect(problems(triangleAt(14.5, 12), [10, 12])).toEqual([]);
+    expect(problems(triangleAt(30, 15.5), [10, 30])).toEqual([]);
+    expect(problems(triangleAt(30, 14.5), [10, 30])[0]).toMatch(/latitude before longitude/);
+    expect(problems(triangleAt(35.5, 10), [10, 30])).toEqual([]);
+    expect(problems(triangleAt(34.5, 10), [10, 30])[0]).toMatch(/latitude before longitude/);
+  });
+
   test('a sliver', () => {
     expect(problems(rectangle(400, 1.5))).toEqual([
       'warn: boundary is a sliver: about 1.5 ft wide on average',
     ]);
     expect(problems(rectangle(400, 3.1))).toEqual([]);
+    expect(problems(rectangle(400, 0.11))[0]).toMatch(/^warn/);
     expect(problems(rectangle(400, 0.05))[0]).toMatch(/^reject: boundary is a sliver/);
   });
 
@@ -144,111 +185,6 @@ describe('what is wrong with a boundary', () => {
     ];
     expect(all.length).toBe(5);
     for (const finding of all) expect(finding.remedy.length).toBeGreaterThan(10);
-  });
-});
-
-describe('edges that meet', () => {
-  test('a corner laid on another edge', () => {
-    const touching: Position[] = [
-      [0, 0],
-      [4, 0],
-      [4, 4],
-      [2, 0],
-      [0, 4],
-      [0, 0],
-    ];
-    expect(crossingEdges(touching)).toEqual([0, 2]);
-  });
-
-  test('an edge that runs back over its neighbor', () => {
-    expect(
-      crossingEdges([
-        [0, 0],
-        [4, 0],
-        [2, 0],
-        [2, 4],
-        [0, 0],
-      ]),
-    ).toEqual([0, 1]);
-    expect(
-      crossingEdges([
-        [0, 0],
-        [4, 0],
-        [4, 4],
-        [0, 4],
-        [0, -2],
-        [0, 0],
-      ]),
-    ).toEqual([0, 3]);
-    expect(
-      crossingEdges([
-        [2, 0],
-        [4, 0],
-        [4, 4],
-        [0, 0],
-        [3, 0],
-        [2, 0],
-      ]),
-    ).not.toBeUndefined();
-  });
-
-  test('a straight corner is no crossing', () => {
-    expect(
-      crossingEdges([
-        [0, 0],
-        [2, 0],
-        [4, 0],
-        [4, 4],
-        [0, 4],
-        [0, 2],
-        [0, 0],
-      ]),
-    ).toBeUndefined();
-  });
-
-  test('an open ring is taken as closed, and repeated positions as one', () => {
-    expect(
-      crossingEdges([
-        [0, 0],
-        [4, 0],
-        [4, 4],
-        [0, 4],
-      ]),
-    ).toBeUndefined();
-    expect(
-      crossingEdges([
-        [0, 0],
-        [0, 0],
-        [4, 0],
-        [4, 4],
-        [4, 4],
-        [0, 4],
-        [0, 0],
-      ]),
-    ).toBeUndefined();
-    expect(
-      crossingEdges([
-        [0, 0],
-        [4, 4],
-        [4, 0],
-        [0, 4],
-      ]),
-    ).toEqual([0, 2]);
-  });
-
-  test('edges in line but apart do not meet', () => {
-    const comb: Position[] = [
-      [0, 0],
-      [2, 0],
-      [2, 1],
-      [4, 1],
-      [4, 0],
-      [6, 0],
-      [6, 3],
-      [0, 3],
-      [0, 0],
-    ];
-    expect(crossingEdges(comb)).toBeUndefined();
   });
 });
 

@@ -83,6 +83,12 @@ describe('area and perimeter', () => {
       ]),
     ).toBe(false);
     expect(isClosed([[1, 2]])).toBe(false);
+    expect(
+      isClosed([
+        [1, 2],
+        [1, 2],
+      ]),
+    ).toBe(true);
     expect(isClosed([])).toBe(false);
   });
 });
@@ -169,7 +175,9 @@ describe('overlap', () => {
 describe('root protection', () => {
   test('a circle has the area of the circle and winds counter-clockwise', () => {
     const circle = rootProtectionCircle({ position: NEAR, trunkInches: 28, feetPerInch: 1 });
-    expect(areaSqFt(circle)).toBeCloseTo(Math.PI * 28 ** 2, 1);
+    expect(areaSqFt(circle)).toBeCloseTo(Math.PI * 28 ** 2, 3);
+    const edges = circle[0]!.slice(1).map((to, i) => distanceFt(circle[0]![i]!, to));
+    expect(Math.max(...edges) - Math.min(...edges)).toBeLessThan(1e-4);
     expect(ringMeasures(circle[0]!).squareMeters).toBeGreaterThan(0);
     expect(isClosed(circle[0]!)).toBe(true);
     expect(circle[0]!.length).toBe(65);
