@@ -1,11 +1,13 @@
+import { campusReader } from '../adapters/campus-reader.js';
+import { ruleChecker } from '../adapters/rule-checker.js';
 import { unwired } from '../adapters/unwired.js';
 import type { ApiAdapters } from './run-api.js';
 
 /** The adapters of the api process. */
 export function apiAdapters(): ApiAdapters {
   return {
-    reader: { read: unwired('the campus reader') },
-    checker: { check: unwired('the plan checker') },
+    reader: campusReader,
+    checker: ruleChecker,
     writer: { write: unwired('the document writer') },
   };
 }

@@ -1,11 +1,9 @@
-import { unwired } from '../adapters/unwired.js';
+import { computedOverview } from '../adapters/computed-overview.js';
+import { ruleChecker } from '../adapters/rule-checker.js';
+import { threadSolving } from '../adapters/thread-solving.js';
 import type { SolverAdapters } from './run-solver.js';
 
 /** The adapters of a solver worker. */
 export function solverAdapters(): SolverAdapters {
-  return {
-    solving: { solve: unwired('solving') },
-    checker: { check: unwired('the plan checker') },
-    overview: { of: unwired('the overview of a plan') },
-  };
+  return { solving: threadSolving, checker: ruleChecker, overview: computedOverview };
 }

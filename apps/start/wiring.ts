@@ -1,13 +1,15 @@
 import { fileURLToPath } from 'node:url';
+import { campusReader } from '../adapters/campus-reader.js';
+import { headlineLines } from '../adapters/computed-overview.js';
 import { unwired } from '../adapters/unwired.js';
 import type { StartAdapters } from './start-options.js';
 
 /** The adapters and child programs of `npm start`. */
 export function startAdapters(): StartAdapters {
   return {
-    reader: { read: unwired('the campus reader') },
+    reader: campusReader,
     writer: { write: unwired('the document writer') },
-    headline: unwired('the headline of an overview'),
+    headline: headlineLines,
     programs: {
       store: program('./store/main.js'),
       api: program('../api/main.js'),

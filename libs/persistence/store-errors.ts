@@ -13,7 +13,7 @@ const neverSent = new Set(['ECONNREFUSED', 'ENOENT', 'EAGAIN', '57P03', '53300']
 const broken = new Set(['ECONNRESET', 'EPIPE', '57P01', '57P02', '08006', '08003', '08000']);
 
 const brokenMessages =
-  /Connection terminated|connection timeout|Client has encountered|not queryable/i;
+  /Connection terminated|connection timeout|Client has encountered|not queryable|already released/i;
 
 /** How far a statement got that failed for want of a connection; null: it failed for another reason. */
 export function lostConnection(error: unknown): 'before-sending' | 'while-sent' | null {

@@ -14,18 +14,17 @@ export interface ChildPlan {
   readonly onGivenUp: (reason: string) => void;
 }
 
-/** Milliseconds: a child that lived this long was healthy, so its next end is the first again. */
-const healthyAfter = 30_000;
+/** Milliseconds before a child is started again; more each time that it ended before it was ready. */
 const firstWait = 200;
 const longestWait = 5_000;
-const mostQuickEnds = 6;
+const mostFailedStarts = 6;
 
 /** A child process that is started again whenever it ends, until it is stopped. */
 export class SupervisedChild {
   #child: ChildProcess | null = null;
   #waiting: NodeJS.Timeout | undefined;
   #stopping = false;
-  #quickEnds = 0;
+  #failedStarts = 0;
 
   constructor(private readonly plan: ChildPlan) {}
 
@@ -36,7 +35,6 @@ export class SupervisedChild {
 
   start(): void {
     const { args = [], env, module, onMessage } = this.plan;
-    const startedAt = Date.now();
     const child = fork(module, [...args], {
       // In a group of its own, so that Ctrl-C at the keyboard reaches the parent alone.
       detached: true,
@@ -44,11 +42,15 @@ export class SupervisedChild {
       stdio: ['ignore', 'inherit', 'inherit', 'ipc'],
     });
     this.#child = child;
-    child.on('message', onMessage);
+    // The first message is the child's word that it is ready, so this start did not fail.
+    child.on('message', (message) => {
+      this.#failedStarts = 0;
+      onMessage(message);
+    });
     child.on('error', (error) => console.error(`${this.plan.name}: ${error.message}`));
     child.on('exit', (code, signal) => {
       this.#child = null;
-      if (!this.#stopping) this.#onEnd({ code, signal, lived: Date.now() - startedAt });
+      if (!this.#stopping) this.#onEnd(code, signal);
     });
   }
 
@@ -59,21 +61,22 @@ export class SupervisedChild {
     const child = this.#child;
     if (child === null) return;
     const gone = new Promise<void>((resolve) => child.once('exit', () => resolve()));
-    if (child.connected) child.send('stop');
+    // A child that ends at this moment can no longer be told, and need not be.
+    if (child.connected) child.send('stop', () => undefined);
     const kill = setTimeout(() => child.kill('SIGKILL'), patience);
     await gone;
     clearTimeout(kill);
   }
 
-  #onEnd(end: { code: number | null; signal: string | null; lived: number }): void {
-    const how = end.signal ?? `exit code ${end.code}`;
-    this.#quickEnds = end.lived > healthyAfter ? 1 : this.#quickEnds + 1;
-    const isFinal = end.code !== null && this.plan.finalExitCodes?.includes(end.code) === true;
-    if (isFinal || this.#quickEnds > mostQuickEnds) {
+  #onEnd(code: number | null, signal: string | null): void {
+    const how = signal ?? `exit code ${code}`;
+    const isFinal = code !== null && this.plan.finalExitCodes?.includes(code) === true;
+    this.#failedStarts += 1;
+    if (isFinal || this.#failedStarts > mostFailedStarts) {
       this.plan.onGivenUp(`${this.plan.name} ended (${how})`);
       return;
     }
-    const wait = Math.min(firstWait * 2 ** (this.#quickEnds - 1), longestWait);
+    const wait = Math.min(firstWait * 2 ** (this.#failedStarts - 1), longestWait);
     console.error(`${this.plan.name} ended (${how}) and is started again`);
     this.#waiting = setTimeout(() => this.start(), wait);
   }

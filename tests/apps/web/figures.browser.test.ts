@@ -40,6 +40,7 @@ test('the table under the care figure holds the numbers of the plan', async () =
       whole(row.buildHours + row.superviseHours),
       whole(row.supplyNow),
       whole(row.supplyProposed),
+      whole(row.shortNow),
       whole(row.unserved),
     ]),
   );

@@ -61,6 +61,6 @@ export const solving = {
 };
 
 function progressAfter(elapsedSeconds) {
-  const known = { bestObjective: 100, bound: 110, gap: 0.1, tier: 'benefit', message: 'searching' };
-  return { elapsedSeconds, ...known };
+  const known = { bestObjective: 100, bound: 110, gap: 0.1, tier: 'benefit' };
+  return { elapsedSeconds, ...known, message: String(process.pid) };
 }
