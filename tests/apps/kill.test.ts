@@ -105,7 +105,8 @@ describe.each(databasesUnderTest())('killed processes over the $name', ({ name, 
       const request = await requestOf(id);
       // A third death would fail the request, as it should; here every solve is to end well.
       if (request && request.attempts > 1) continue;
-      const worker = workers.find(({ child }) => String(child.pid) === request?.progress?.message);
+      const [pid] = /\d+$/.exec(request?.progress?.message ?? '') ?? [];
+      const worker = workers.find(({ child }) => String(child.pid) === pid);
       if (request?.state === 'solving' && worker) return killHard(worker);
     }
     return false;

@@ -27,7 +27,8 @@ export async function showSolve(context: ShowContext): Promise<void> {
   options.terminal.say('Solving ...');
   const request = await followSolve(store.requests, found.requestId, {
     stopping: options.stopping,
-    onChange: (state) => options.terminal.progress(progressText(state), progressStage(state)),
+    onChange: (state) =>
+      options.terminal.progress(progressText(state, new Date()), progressStage(state)),
   });
   if (request === null) return;
   if (request.planId === null) options.terminal.say(withoutPlan(request));

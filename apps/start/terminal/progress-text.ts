@@ -1,27 +1,25 @@
-import type { SolveRequest } from '#planning/solve-request.js';
+import type { SolveProgress, SolveRequest } from '#planning/solve-request.js';
 
 /** One line about a solve under way: elapsed, best plan so far, gap. */
-export function progressText({ progress, state, attempts }: SolveRequest): string {
+export function progressText(
+  { attempts, progress, startedAt, state }: SolveRequest,
+  now: Date,
+): string {
   if (state === 'queued')
     return attempts === 0 ? 'waiting for the solver' : 'waiting to be retried';
-  if (progress === null) return 'starting';
-  const { bestObjective, elapsedSeconds, gap, tier } = progress;
-  const best =
-    bestObjective === null ? 'no plan yet' : `best plan so far ${compact(bestObjective)}`;
-  const parts = [
-    `${Math.floor(elapsedSeconds)} s`,
-    tier === null ? best : `${best} (${tier})`,
-    gap === null ? 'gap not known yet' : `gap ${(gap * 100).toFixed(1)} %`,
-  ];
-  return parts.join(', ');
+  const since = startedAt === null ? 0 : now.getTime() - startedAt.getTime();
+  const elapsed = `${Math.max(0, Math.floor(since / 1000))} s`;
+  if (progress === null) return `${elapsed}, starting`;
+  return `${elapsed}, ${progress.message}, ${gapText(progress)}`;
+}
+
+function gapText({ gap, tier }: SolveProgress): string {
+  const of = tier === null ? '' : ` (${tier})`;
+  return gap === null ? `gap not known yet${of}` : `gap ${(gap * 100).toFixed(1)} %${of}`;
 }
 
 /** Changes when there is something new to say: taken by a worker, first plan found. */
 export function progressStage({ progress, state }: SolveRequest): string {
   const hasPlan = progress !== null && progress.bestObjective !== null;
   return `${state} ${hasPlan ? 'with' : 'without'} plan`;
-}
-
-function compact(value: number): string {
-  return value.toLocaleString('en-US', { maximumFractionDigits: 1 });
 }

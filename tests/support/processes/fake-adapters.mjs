@@ -62,5 +62,5 @@ export const solving = {
 
 function progressAfter(elapsedSeconds) {
   const known = { bestObjective: 100, bound: 110, gap: 0.1, tier: 'benefit' };
-  return { elapsedSeconds, ...known, message: String(process.pid) };
+  return { elapsedSeconds, ...known, message: `best plan so far by worker ${process.pid}` };
 }
