@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import { Section } from './parts/section.js';
+import { Alternatives } from './sections/alternatives.js';
 import { Documents } from './sections/documents.js';
 import { Headline } from './sections/headline.js';
 import { Hires } from './sections/hires.js';
@@ -35,6 +36,7 @@ export function PlanPage({ content, onShowPlan }: PlanPageProps): ReactNode {
       <Hires overview={overview} />
       <Promises overview={overview} />
       <Limits overview={overview} />
+      <Alternatives overview={overview} />
       <Unknowns overview={overview} />
       <Money overview={overview} />
       <Documents planId={plan.id} />

@@ -202,7 +202,6 @@ export const strings = {
     keptUntil: 'Kept until',
     missed: 'Missed in',
     notYearly: 'not a yearly promise',
-    missedAtOnce: 'missed at once',
     missedAtOnce: 'missed from the start',
     neverMissed: 'no year',
     none: 'The campus file holds no promise.',

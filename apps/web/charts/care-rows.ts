@@ -13,6 +13,8 @@ export interface CareRow {
   readonly building: number;
   readonly supplyNow: number;
   readonly supplyProposed: number;
+  /** Hours that would go undone without the positions not yet granted. */
+  readonly shortNow: number;
   readonly unserved: number;
   readonly afterHorizon: boolean;
 }
@@ -69,6 +71,7 @@ function careRow(season: SeasonRow): CareRow {
     building: season.buildHours + season.superviseHours,
     supplyNow: season.supplyNow,
     supplyProposed: season.supplyProposed,
+    shortNow: season.shortNow,
     unserved: season.unserved,
     afterHorizon: season.afterHorizon,
   };
@@ -96,6 +99,7 @@ function addedUp(seasons: readonly SeasonRow[]): CareRow {
     building: sum((row) => row.building),
     supplyNow: sum((row) => row.supplyNow),
     supplyProposed: sum((row) => row.supplyProposed),
+    shortNow: sum((row) => row.shortNow),
     unserved: sum((row) => row.unserved),
     afterHorizon: seasons.some(({ afterHorizon }) => afterHorizon),
   };

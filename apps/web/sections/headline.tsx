@@ -41,7 +41,7 @@ export function Headline({ overview, planId }: HeadlineProps): ReactNode {
         )}{' '}
         {strings.advice}
       </p>
-      <p>
+      <p className="brief-link">
         <a href={api.administrationBriefPath(planId)} download>
           {strings.documents.brief}
         </a>

@@ -24,7 +24,7 @@ export function Hires({ overview }: { readonly overview: PlanOverview }): ReactN
       wholeNumber(hire.count),
       hire.askBy,
       hire.startsIn,
-      dollars(hire.annualDollars),
+      words.ofTerm[hire.term](dollars(hire.annualDollars)),
     ],
   }));
   return (

@@ -17,7 +17,10 @@ export function NextYear({ overview }: { readonly overview: PlanOverview }): Rea
           {words.none(next.year)} {words.noneRemedy}
         </p>
       ) : (
-        <p>{words.lead(next.year, next.planting)}</p>
+        <p>
+          {words.lead(next.year, next.planting)}{' '}
+          {next.comparedWith > 0 && words.compared(next.comparedWith, next.year)}
+        </p>
       )}
       {next.sites.map((site) => (
         <SiteDecision key={site.site} site={site} />

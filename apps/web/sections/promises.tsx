@@ -41,10 +41,6 @@ function keptUntil({ keptUntil: year, missedYears }: PromiseRow): string {
   return year ?? (missedYears.length === 0 ? words.notYearly : words.missedAtOnce);
 }
 
-/** Why a promise names no year up to which it is kept. */
-function neverKept({ missedYears }: PromiseRow): string {
-  return missedYears.length > 0 ? words.missedAtOnce : words.notYearly;
-}
 
 function StatusInWords({ promise }: { readonly promise: PromiseRow }): ReactNode {
   return (

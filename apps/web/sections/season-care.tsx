@@ -20,6 +20,7 @@ const columns: readonly Column[] = [
   { head: words.building, kind: 'number' },
   { head: words.supplyNow, kind: 'number' },
   { head: words.supplyProposed, kind: 'number' },
+  { head: words.shortNow, kind: 'number' },
   { head: words.unserved, kind: 'number' },
 ];
 
@@ -78,7 +79,7 @@ function isBefore({ years }: PlanOverview, year: string, other: string | null): 
 
 function tableRow(row: CareRow): TableRow {
   const hours = [row.year1, row.year2, row.year3, row.mature, row.building];
-  const supply = [row.supplyNow, row.supplyProposed, row.unserved];
+  const supply = [row.supplyNow, row.supplyProposed, row.shortNow, row.unserved];
   return {
     key: row.label,
     cells: [

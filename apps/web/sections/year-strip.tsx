@@ -3,19 +3,25 @@ import type { PlanOverview, YearSite } from '#explain/overview/plan-overview.js'
 import { Legend, stripKey } from '../charts/legend.js';
 import { StripFigure } from '../charts/strip-figure.js';
 import { BANDS, stripYears, type StripYear } from '../charts/strip-years.js';
-import { wholePercent } from '../format/numbers.js';
+import { wholeNumber, wholePercent } from '../format/numbers.js';
 import { DataTable, type Column, type TableRow } from '../parts/data-table.js';
 import { Section } from '../parts/section.js';
 import { strings } from '../strings.js';
 
 const words = strings.strip;
 
+/** Land is counted in sites, not in shares. */
+const shareBands = BANDS.filter((band) => band !== 'sitesUsed');
+
 const columns: readonly Column[] = [
   { head: words.year, kind: 'head' },
   { head: words.rows.sites, kind: 'words' },
   { head: words.promise, kind: 'text' },
   { head: words.rows.blocked, kind: 'words' },
-  ...BANDS.map((band) => ({ head: words.usedHead(words.rows[band]), kind: 'number' }) as const),
+  ...shareBands.map(
+    (band) => ({ head: words.usedHead(words.rows[band]), kind: 'number' }) as const,
+  ),
+  { head: words.sitesLeft, kind: 'number' },
   { head: words.rows.hires, kind: 'words' },
 ];
 
@@ -50,10 +56,11 @@ function tableRow({ row, used }: StripYear): TableRow {
       row.sites.length === 0 ? words.none : row.sites.map(siteInWords).join('; '),
       promiseInWords(row.promiseKept),
       row.blocked.length === 0 ? words.nothing : row.blocked.join(', '),
-      ...BANDS.map((band) => {
+      ...shareBands.map((band) => {
         const share = used[band];
         return share === null ? words.unknown : wholePercent(share);
       }),
+      wholeNumber(row.sitesLeft),
       row.hires.length === 0 ? words.nothing : row.hires.join(', '),
     ],
   };

@@ -6,7 +6,15 @@ type Ledgers = Pick<PlanOverview, 'funds' | 'money' | 'compost' | 'lapses'>;
 export function fixtureLedgers(wish: FixtureWish): Ledgers {
   const indexes = Array.from({ length: wish.years }, (_, index) => index);
   return {
-    lapses: [],
+    lapses: [
+      {
+        fund: 'pollinators',
+        name: 'Pollinator gift',
+        year: fixtureYear(1),
+        dollars: 3_200,
+        sentence: 'Of the pollinator gift, $3,200 lapses at the end of FY29: no site can use it.',
+      },
+    ],
     money: indexes.map((index) => ({
       year: fixtureYear(index),
       build: wish.sitesIn(index) * 61_337 * 1.04 ** index,
@@ -15,7 +23,6 @@ export function fixtureLedgers(wish: FixtureWish): Ledgers {
       compost: index >= 10 ? 850 : 0,
       standing: 168_000,
       received: 243_000 * 1.02 ** index,
-      lapsed: 0,
       lapsed: index === 1 ? 3_200 : 0,
       closing: Math.max(0, 92_000 - index * 5_400),
     })),

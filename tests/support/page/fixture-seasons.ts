@@ -45,7 +45,6 @@ function seasonRow(wish: FixtureWish, index: number): SeasonRow {
     supplyNow,
     supplyProposed,
     shortNow: Math.max(0, wanted + buildHours + superviseHours - supplyNow),
-    shortNow: Math.max(0, wanted + buildHours + superviseHours - supplyNow),
     unserved: Math.max(0, wanted - left),
     afterHorizon: year >= wish.years,
   };

@@ -78,7 +78,6 @@ export function overviewFixture(wish: FixtureWish = usualWish): PlanOverview {
         askBy: 'November 2034',
         annualDollars: 61_000,
         term: 'recurring',
-        term: 'recurring',
       },
     ],
     limits,
@@ -89,7 +88,6 @@ export function overviewFixture(wish: FixtureWish = usualWish): PlanOverview {
       'Soil results here are a screening, not a clearance. EHS decides what may be eaten.',
       'Keep compost and chips off tree trunks; ask the arborist before work in a root protection area.',
     ],
-    alternatives: [],
     totals: {
       sitesBuilt: built.length,
       candidates: Math.max(32, built.length),
@@ -109,8 +107,6 @@ function yearRow(wish: FixtureWish, index: number): PlanOverview['years'][number
     promiseKept: index === 0 ? null : count > 0,
     sitesWanted: Math.max(1, count),
     sitesLeft: Math.max(count, 29 - index),
-    sitesWanted: Math.max(1, count),
-    sitesLeft: Math.max(count, 32 - index),
     hires: index === 8 ? ['1 gardener, full time'] : [],
   };
 }
