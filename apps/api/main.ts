@@ -4,7 +4,7 @@
  *     DATABASE_URL=postgres://... node dist/apps/api/main.js
  */
 import { fileURLToPath } from 'node:url';
-import { endOfProcess, tellParent } from '../start/child/lifetime.js';
+import { endOfProcess, tellParent } from '../adapters/process-lifetime.js';
 import { runApi } from './run-api.js';
 import { apiAdapters } from './wiring.js';
 

@@ -3,7 +3,7 @@
  *
  *     DATABASE_URL=postgres://... node dist/apps/solver/main.js
  */
-import { endOfProcess, tellParent } from '../start/child/lifetime.js';
+import { endOfProcess, tellParent } from '../adapters/process-lifetime.js';
 import { runSolver } from './run-solver.js';
 import { solverAdapters } from './wiring.js';
 

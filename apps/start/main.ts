@@ -3,7 +3,7 @@
  * of the embedded store; HOST (127.0.0.1) and PORT (3000) say where to serve the page.
  */
 import { fileURLToPath } from 'node:url';
-import { endOfProcess } from './child/lifetime.js';
+import { endOfProcess } from '../adapters/process-lifetime.js';
 import { runStart } from './run-start.js';
 import { terminalOn } from './terminal/terminal.js';
 import { startAdapters } from './wiring.js';

@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { openStore, type OpenStore } from '#persistence/open-store.js';
-import { ended } from './child/lifetime.js';
+import { ended } from '../adapters/process-lifetime.js';
 import { StoppedEarlyError } from './child/launch.js';
 import { campusToShow } from './demo/demo-campus.js';
 import { showSolve } from './demo/show-solve.js';

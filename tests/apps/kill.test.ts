@@ -22,7 +22,7 @@ describe.each(databasesUnderTest())('killed processes over the $name', ({ name, 
   const isEmbedded = name === 'embedded store';
   let database: OpenDatabase | undefined;
   let api: TestChild;
-  let address: string;
+  let base: string;
   let workers: readonly TestChild[];
   let writingProcesses: readonly TestChild[];
   let started: readonly TestChild[] = [];
@@ -34,7 +34,7 @@ describe.each(databasesUnderTest())('killed processes over the $name', ({ name, 
     const url = database?.url ?? (await ownStore!.ready<{ url: string }>()).url;
     store = await openStore(url, () => undefined);
     const port = await freePort(3_300, '127.0.0.1');
-    address = `http://127.0.0.1:${port}/api`;
+    base = `http://127.0.0.1:${port}/api`;
     const env = { DATABASE_URL: url, PORT: String(port) };
     api = startChild(programs.api, { env });
     workers = [startChild(programs.solver, { env }), startChild(programs.solver, { env })];
@@ -50,10 +50,14 @@ describe.each(databasesUnderTest())('killed processes over the $name', ({ name, 
     rmSync(folder, { recursive: true, force: true });
   });
 
-  async function send<T>(method: string, path: string, body: unknown, etag = '') {
-    const reply = await fetch(`${address}${path}`, {
+  async function send<T>(address: string, body: unknown, etag?: string) {
+    const [method = '', path = ''] = address.split(' ');
+    const reply = await fetch(`${base}${path}`, {
       method,
-      headers: { 'content-type': 'application/json', ...(etag && { 'if-match': etag }) },
+      headers: {
+        'content-type': 'application/json',
+        ...(etag === undefined ? {} : { 'if-match': etag }),
+      },
       body: JSON.stringify(body),
     });
     if (!reply.ok) throw new Error(`${reply.status}`);
@@ -74,13 +78,13 @@ describe.each(databasesUnderTest())('killed processes over the $name', ({ name, 
 
     async #writeOnce(n: number): Promise<void> {
       const first = { name: `campus ${n}`, solveMilliseconds };
-      const { campus } = await send<{ campus: { id: string } }>('POST', '/campuses', first);
+      const { campus } = await send<{ campus: { id: string } }>('POST /campuses', first);
       this.saved.push({ id: campus.id, version: 1, document: first });
       const second = { ...first, note: 'changed' };
-      await send('PUT', `/campuses/${campus.id}`, second, '"1"');
+      await send(`PUT /campuses/${campus.id}`, second, '"1"');
       this.saved.push({ id: campus.id, version: 2, document: second });
       if (await this.#isBusy()) return;
-      const solve = await send<{ id: string }>('POST', `/campuses/${campus.id}/solves`, {});
+      const solve = await send<{ id: string }>(`POST /campuses/${campus.id}/solves`, {});
       this.queued.push({ id: solve.id, campusId: campus.id });
     }
 

@@ -4,7 +4,7 @@
  *     node dist/apps/start/store/main.js FOLDER
  */
 import { openEmbeddedServer } from '#persistence/embedded/embedded-server.js';
-import { ended, endOfProcess, tellParent } from '../child/lifetime.js';
+import { ended, endOfProcess, tellParent } from '../../adapters/process-lifetime.js';
 import { lockedExitCode, type StoreMessage } from './messages.js';
 
 const tell = (message: StoreMessage): void => tellParent(message);

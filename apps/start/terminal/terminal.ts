@@ -1,12 +1,12 @@
 /** Where the messages to the person at the keyboard go. */
 export interface Terminal {
   /** A line that stays. */
-  say(line: string): void;
+  readonly say: (line: string) => void;
   /**
    * A line that the next one replaces. Where lines cannot be replaced (a log file), one at each new
    * stage and one now and then.
    */
-  progress(line: string, stage: string): void;
+  readonly progress: (line: string, stage: string) => void;
 }
 
 /** Milliseconds between two lines of progress in a log file. */

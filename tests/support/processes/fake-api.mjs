@@ -1,4 +1,4 @@
-import { endOfProcess, tellParent } from '#apps/start/child/lifetime.js';
+import { endOfProcess, tellParent } from '#apps/adapters/process-lifetime.js';
 import { runApi } from '#apps/api/run-api.js';
 import { checker, reader, timing, writer } from './fake-adapters.mjs';
 

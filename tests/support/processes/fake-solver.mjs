@@ -1,4 +1,4 @@
-import { endOfProcess, tellParent } from '#apps/start/child/lifetime.js';
+import { endOfProcess, tellParent } from '#apps/adapters/process-lifetime.js';
 import { runSolver } from '#apps/solver/run-solver.js';
 import { checker, overview, solving, timing } from './fake-adapters.mjs';
 

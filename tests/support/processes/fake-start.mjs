@@ -2,7 +2,7 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { endOfProcess } from '#apps/start/child/lifetime.js';
+import { endOfProcess } from '#apps/adapters/process-lifetime.js';
 import { runStart } from '#apps/start/run-start.js';
 import { terminalOn } from '#apps/start/terminal/terminal.js';
 import { headline, reader, writer } from './fake-adapters.mjs';
