@@ -8,7 +8,7 @@ import { TitleBlock } from './parts/title-block.js';
 import { PlanPage } from './plan-page.js';
 import type { DeskContent } from './state/desk-content.js';
 import { useDesk, type DeskState } from './state/use-desk.js';
-import { strings } from './strings.js';
+import { strings } from './strings.data.js';
 
 /** The whole page: title block, and whatever there is to show below it. */
 export function Desk(): ReactNode {

@@ -3,7 +3,7 @@ import { Notice } from './parts/notice.js';
 import { SolvePanel } from './sections/solve-panel.js';
 import type { DeskContent } from './state/desk-content.js';
 import { useSolve, type SolveControl } from './state/use-solve.js';
-import { strings } from './strings.js';
+import { strings } from './strings.data.js';
 
 interface NoPlanPageProps {
   readonly content: Extract<DeskContent, { kind: 'no-plan-yet' }>;

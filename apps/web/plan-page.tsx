@@ -15,7 +15,7 @@ import { Unknowns } from './sections/unknowns.js';
 import { YearStrip } from './sections/year-strip.js';
 import type { DeskContent } from './state/desk-content.js';
 import { useSolve } from './state/use-solve.js';
-import { strings } from './strings.js';
+import { strings } from './strings.data.js';
 
 interface PlanPageProps {
   readonly content: Extract<DeskContent, { kind: 'plan' }>;
@@ -25,7 +25,7 @@ interface PlanPageProps {
 /** One plan as a document, in the order in which the job asks its questions. */
 export function PlanPage({ content, onShowPlan }: PlanPageProps): ReactNode {
   const { overview, plan, campus, lastSolve } = content;
-  const control = useSolve(campus.id, lastSolve?.planId == null ? lastSolve : null);
+  const control = useSolve(campus.id, lastSolve?.planId ? null : lastSolve);
   return (
     <>
       <Headline overview={overview} planId={plan.id} />

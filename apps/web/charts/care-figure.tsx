@@ -1,7 +1,7 @@
 import { useId, type ReactNode } from 'react';
 import { useWidth } from '../parts/use-width.js';
 import { wholeNumber } from '../format/numbers.js';
-import { strings } from '../strings.js';
+import { strings } from '../strings.data.js';
 import { CareBars } from './care-bars.js';
 import { careScale, CARE_HEIGHT, PLOT_BOTTOM } from './care-drawing.js';
 import { CareLines } from './care-lines.js';

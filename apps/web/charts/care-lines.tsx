@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { strings } from '../strings.js';
+import { strings } from '../strings.data.js';
 import { PLOT_BOTTOM, PLOT_TOP, type CareDrawing } from './care-drawing.js';
 import type { CareRow } from './care-rows.js';
 import { labelEvery } from './ticks.js';

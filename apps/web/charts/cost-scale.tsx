@@ -1,7 +1,7 @@
 import { useId, type ReactNode } from 'react';
 import type { CostBand } from '#explain/overview/plan-overview.js';
 import { dollars } from '../format/numbers.js';
-import { strings } from '../strings.js';
+import { strings } from '../strings.data.js';
 
 const WIDTH = 250;
 const EDGE = 6;

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { strings } from '../strings.js';
+import { strings } from '../strings.data.js';
 import { Patterns } from './patterns.js';
 
 interface KeyItem {

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { strings } from '../strings.js';
+import { strings } from '../strings.data.js';
 import type { StripDrawing } from './strip-drawing.js';
 import type { StripYear } from './strip-years.js';
 import { labelEvery } from './ticks.js';

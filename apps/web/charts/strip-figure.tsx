@@ -1,7 +1,7 @@
 import { useId, type ReactNode } from 'react';
 import type { PlanOverview } from '#explain/overview/plan-overview.js';
 import { useWidth } from '../parts/use-width.js';
-import { strings } from '../strings.js';
+import { strings } from '../strings.data.js';
 import { fitColumns } from './columns.js';
 import { Patterns } from './patterns.js';
 import { StripBands } from './strip-bands.js';

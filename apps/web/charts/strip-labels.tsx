@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import type { PlanOverview } from '#explain/overview/plan-overview.js';
-import { strings } from '../strings.js';
+import { strings } from '../strings.data.js';
 import type { StripLayout } from './strip-layout.js';
 import { BANDS, limitYear } from './strip-years.js';
 

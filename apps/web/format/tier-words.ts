@@ -1,4 +1,4 @@
-import { strings } from '../strings.js';
+import { strings } from '../strings.data.js';
 
 const COMMITMENT = 'commitment:';
 

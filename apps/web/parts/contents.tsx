@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { strings } from '../strings.js';
+import { strings } from '../strings.data.js';
 
 /** The sections of the document, in their order. */
 export function Contents(): ReactNode {

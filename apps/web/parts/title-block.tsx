@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import { dateInWords, momentInWords } from '../format/numbers.js';
 import type { Address } from '../state/address.js';
 import type { DeskContent } from '../state/desk-content.js';
-import { strings } from '../strings.js';
+import { strings } from '../strings.data.js';
 
 interface TitleBlockProps {
   readonly content: DeskContent;

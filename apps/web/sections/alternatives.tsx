@@ -3,7 +3,7 @@ import type { Alternative, PlanOverview } from '#explain/overview/plan-overview.
 import { dollars, wholeNumber } from '../format/numbers.js';
 import { DataTable, type Column } from '../parts/data-table.js';
 import { Section } from '../parts/section.js';
-import { strings } from '../strings.js';
+import { strings } from '../strings.data.js';
 
 const words = strings.alternatives;
 

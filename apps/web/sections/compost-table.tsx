@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import type { CompostRow } from '#explain/overview/plan-overview.js';
 import { wholeNumber } from '../format/numbers.js';
 import { DataTable, type Column } from '../parts/data-table.js';
-import { strings } from '../strings.js';
+import { strings } from '../strings.data.js';
 
 const words = strings.money;
 

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import { api } from '../api.js';
 import { Section } from '../parts/section.js';
-import { strings } from '../strings.js';
+import { strings } from '../strings.data.js';
 
 /** The documents to take to a meeting. */
 export function Documents({ planId }: { readonly planId: string }): ReactNode {

@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import type { PlanOverview } from '#explain/overview/plan-overview.js';
 import { api } from '../api.js';
 import { dollars, wholeNumber } from '../format/numbers.js';
-import { strings } from '../strings.js';
+import { strings } from '../strings.data.js';
 import { TierTable } from './tier-table.js';
 
 interface HeadlineProps {
@@ -33,12 +33,8 @@ export function Headline({ overview, planId }: HeadlineProps): ReactNode {
         </div>
       </dl>
       <p className="quiet">
-        {words.totals(
-          totals.sitesBuilt,
-          totals.candidates,
-          wholeNumber(totals.areaBuiltSqFt),
-          dollars(totals.capitalNominalDollars),
-        )}{' '}
+        {words.sitesBuilt(totals.sitesBuilt, totals.candidates)},{' '}
+        {words.extent(wholeNumber(totals.areaBuiltSqFt), dollars(totals.capitalNominalDollars))}{' '}
         {strings.advice}
       </p>
       <p className="brief-link">

@@ -3,7 +3,7 @@ import type { LimitRow, PlanOverview } from '#explain/overview/plan-overview.js'
 import { amount, capitalized, dollars } from '../format/numbers.js';
 import { DataTable, type Column } from '../parts/data-table.js';
 import { Section } from '../parts/section.js';
-import { strings } from '../strings.js';
+import { strings } from '../strings.data.js';
 
 const words = strings.limits;
 

@@ -4,7 +4,7 @@ import { groupBy } from '../format/group-by.js';
 import { dollars } from '../format/numbers.js';
 import { DataTable, type Column } from '../parts/data-table.js';
 import { Section } from '../parts/section.js';
-import { strings } from '../strings.js';
+import { strings } from '../strings.data.js';
 import { CompostTable } from './compost-table.js';
 
 const words = strings.money;

@@ -3,7 +3,7 @@ import type { NextSite, PlanOverview, Reason } from '#explain/overview/plan-over
 import { CostScale } from '../charts/cost-scale.js';
 import { dollars, wholeNumber } from '../format/numbers.js';
 import { Section } from '../parts/section.js';
-import { strings } from '../strings.js';
+import { strings } from '../strings.data.js';
 
 const words = strings.next;
 

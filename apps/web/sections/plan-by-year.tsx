@@ -3,7 +3,7 @@ import type { PlanOverview, YearRow, YearSite } from '#explain/overview/plan-ove
 import { dollars, wholeNumber } from '../format/numbers.js';
 import { DataTable, type Column, type TableRow } from '../parts/data-table.js';
 import { Section } from '../parts/section.js';
-import { strings } from '../strings.js';
+import { strings } from '../strings.data.js';
 
 const words = strings.plan;
 

@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import type { PlanOverview, PromiseRow } from '#explain/overview/plan-overview.js';
 import { DataTable, type Column } from '../parts/data-table.js';
 import { Section } from '../parts/section.js';
-import { strings } from '../strings.js';
+import { strings } from '../strings.data.js';
 
 const words = strings.promises;
 
@@ -40,7 +40,6 @@ export function Promises({ overview }: { readonly overview: PlanOverview }): Rea
 function keptUntil({ keptUntil: year, missedYears }: PromiseRow): string {
   return year ?? (missedYears.length === 0 ? words.notYearly : words.missedAtOnce);
 }
-
 
 function StatusInWords({ promise }: { readonly promise: PromiseRow }): ReactNode {
   return (

@@ -6,7 +6,7 @@ import { careKey, Legend } from '../charts/legend.js';
 import { capitalized, wholeNumber } from '../format/numbers.js';
 import { DataTable, type Column, type TableRow } from '../parts/data-table.js';
 import { Section } from '../parts/section.js';
-import { strings } from '../strings.js';
+import { strings } from '../strings.data.js';
 import { SeasonPicker } from './season-picker.js';
 
 const words = strings.care;

@@ -1,7 +1,7 @@
 import { useId, type ReactNode } from 'react';
 import { WHOLE_YEAR } from '../charts/care-rows.js';
 import { capitalized } from '../format/numbers.js';
-import { strings } from '../strings.js';
+import { strings } from '../strings.data.js';
 
 interface SeasonPickerProps {
   readonly names: readonly string[];

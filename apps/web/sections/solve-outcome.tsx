@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Refusal, Solve } from '../api.js';
 import type { SolveControl } from '../state/use-solve.js';
-import { strings } from '../strings.js';
+import { strings } from '../strings.data.js';
 
 const words = strings.solve;
 

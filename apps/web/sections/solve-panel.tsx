@@ -1,7 +1,7 @@
 import { useRef, useState, type ReactNode } from 'react';
 import { useKeptFocus } from '../parts/kept-focus.js';
 import type { SolveControl } from '../state/use-solve.js';
-import { strings } from '../strings.js';
+import { strings } from '../strings.data.js';
 import { SolveOutcome } from './solve-outcome.js';
 import { SolveProgressView } from './solve-progress.js';
 

@@ -3,7 +3,7 @@ import type { SolveProgress } from '../api.js';
 import { amount, gapPercent } from '../format/numbers.js';
 import { tierInWords } from '../format/tier-words.js';
 import type { SolveControl } from '../state/use-solve.js';
-import { strings } from '../strings.js';
+import { strings } from '../strings.data.js';
 
 const words = strings.solve;
 

@@ -3,7 +3,7 @@ import type { TierResult } from '#domain/tier.js';
 import { amount, gapPercent } from '../format/numbers.js';
 import { tierInWords } from '../format/tier-words.js';
 import { DataTable, type Column, type TableRow } from '../parts/data-table.js';
-import { strings } from '../strings.js';
+import { strings } from '../strings.data.js';
 
 const words = strings.tiers;
 

@@ -2,7 +2,7 @@ import type { ReactNode } from 'react';
 import type { PlanOverview } from '#explain/overview/plan-overview.js';
 import { DataTable, type Column } from '../parts/data-table.js';
 import { Section } from '../parts/section.js';
-import { strings } from '../strings.js';
+import { strings } from '../strings.data.js';
 
 const words = strings.unknowns;
 

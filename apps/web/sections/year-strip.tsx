@@ -6,7 +6,7 @@ import { BANDS, stripYears, type StripYear } from '../charts/strip-years.js';
 import { wholeNumber, wholePercent } from '../format/numbers.js';
 import { DataTable, type Column, type TableRow } from '../parts/data-table.js';
 import { Section } from '../parts/section.js';
-import { strings } from '../strings.js';
+import { strings } from '../strings.data.js';
 
 const words = strings.strip;
 

@@ -19,7 +19,7 @@ const focused = `(() => {
 async function tabTo(page: OpenPage['page'], name: string): Promise<void> {
   for (let presses = 0; presses < 80; presses += 1) {
     await page.keyboard.press('Tab');
-    const at = (await page.evaluate(focused)) as { name: string; isSeen: boolean };
+    const at = await page.evaluate<{ name: string; isSeen: boolean }>(focused);
     expect(at, `focus on "${at.name}" must be seen`).toMatchObject({ isSeen: true });
     if (at.name.startsWith(name)) return;
   }

@@ -17,7 +17,7 @@ export async function axeFindings(
     resultTypes: ['violations'],
     rules: Object.fromEntries(without.map((rule) => [rule, { enabled: false }])),
   });
-  const results = (await page.evaluate(`axe.run(document, ${options})`)) as AxeResults;
+  const results = await page.evaluate<AxeResults>(`axe.run(document, ${options})`);
   if (results.passes.length === 0) throw new Error('axe-core looked at nothing');
   return results.violations.map(
     ({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`,

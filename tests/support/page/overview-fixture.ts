@@ -58,10 +58,9 @@ export function overviewFixture(wish: FixtureWish = usualWish): PlanOverview {
         years[0]?.sites.length === 0
           ? `No site is planned for ${firstYear}.`
           : `In ${firstYear}, prepare TVU-19 East Hall Court as fruit and berry, planted spring 2028.`,
-      firstLimit:
-        summerLimit?.label == null
-          ? 'Nothing falls short within the plan.'
-          : `Summer hours fall short first, in ${summerLimit.label}.`,
+      firstLimit: !summerLimit?.label
+        ? 'Nothing falls short within the plan.'
+        : `Summer hours fall short first, in ${summerLimit.label}.`,
       promise: 'One site a year is kept until FY34 and missed in FY35.',
     },
     next: fixtureNext(wish),

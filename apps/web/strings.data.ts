@@ -32,8 +32,9 @@ export const strings = {
     firstLimit: 'First limit',
     promise: 'Promise',
     proof: 'How near proven',
-    totals: (built: number, candidates: number, area: string, capital: string): string =>
-      `${wholeNumber(built)} of ${counted(candidates, 'candidate site', 'candidate sites')} built, ` +
+    sitesBuilt: (built: number, candidates: number): string =>
+      `${wholeNumber(built)} of ${counted(candidates, 'candidate site', 'candidate sites')} built`,
+    extent: (area: string, capital: string): string =>
       `${area} sq ft in all, ${capital} of capital in dollars of each year.`,
   },
 
