@@ -153,6 +153,9 @@ describe('what is wrong with a boundary', () => {
     expect(problems(triangleAt(10, 180.5))[0]).toMatch(projected);
     expect(problems(triangleAt(10, 179.5))[0]).toMatch(swapped);
     expect(problems(triangleAt(89.5, 95))[0]).toMatch(swapped);
+    expect(problems(triangleAt(60, 90))[0]).toMatch(swapped);
+    expect(problems(triangleAt(89.95, 95))[0]).toMatch(projected);
+    expect(problems(triangleAt(89.9, 179.9))[0]).toMatch(swapped);
     expect(problems(triangleAt(-179.5, 10))).toEqual([]);
     expect(problems(triangleAt(10, -89.5))).toEqual([]);
   });

@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
-import { describe, expect, test } from 'vitest';
+import { beforeEach, describe, expect, test } from 'vitest';
 import { buildType, candidate } from '#domain/campus.js';
 import { parseCampusFile } from '#contracts/parse-campus-file.js';
 import type { ExplainedNode } from '#estimating/explained.js';
 import { estimateSite, type SiteEstimate } from '#estimating/site/site-estimate.js';
-import { siteCharges } from '#estimating/site-charges/site-charges.js';
+import { siteCharges, type SiteCharges } from '#estimating/site-charges/site-charges.js';
 import { type CareClass, FINE_PARTS } from '#estimating/site-charges/type-profile.js';
 import { known, UNKNOWN } from '#units/known.js';
 
@@ -43,8 +43,12 @@ function everyNode(nodes: readonly ExplainedNode[]): ExplainedNode[] {
 }
 
 describe('a site’s whole build-up', () => {
-  const whole = estimate();
-  const charges = siteCharges(campus, site, type);
+  let whole: SiteEstimate;
+  let charges: SiteCharges;
+  beforeEach(() => {
+    whole = estimate();
+    charges = siteCharges(campus, site, type);
+  });
   const fine = (perThousand: number): number => (perThousand * charges.areaSqFt) / FINE_PARTS;
 
   test('agrees with what plans are charged, from hundredths rounded', () => {
@@ -78,6 +82,7 @@ describe('a site’s whole build-up', () => {
       expect(each.source, each.name).not.toBe('');
       expect(each.unit, each.name).not.toBe('');
       expect(each.formula, each.name).not.toBe('');
+      expect(each.value, each.name).not.toBeUndefined();
       if (each.inputs.length === 0 && each.value !== 0) {
         expect(each.formula, each.name).toMatch(/^(given|campus value|default, .*)$/);
       }

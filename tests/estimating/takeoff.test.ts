@@ -187,34 +187,36 @@ describe('components', () => {
 });
 
 describe('takeoff of a sheet mulch', () => {
-  const design: MulchDesign = {
+  const design = (): MulchDesign => ({
     areasSqFt: componentAreas(9_700, SHARES),
     compostInches: { ...each(4), meadow: 0, path: 0 },
     chipInches: { ...each(3), meadow: 0 },
     waste: 0.05,
     rootProtectedShare: 0,
     barrier: 'cardboard-sheets',
-  };
+  });
 
   test('lays each layer where the design has it', () => {
-    const takeoff = mulchTakeoff(design);
+    const takeoff = mulchTakeoff(design());
     expect(takeoff.compostCuYd).toBeCloseTo((9_700 * 0.6 * 4 * 1.05) / 324, 6);
     expect(takeoff.chipsCuYd).toBeCloseTo((9_700 * 0.9 * 3 * 1.05) / 324, 6);
     expect(takeoff.barrierSqFt).toBeCloseTo(9_700 * 0.9, 6);
   });
 
   test('without a barrier takes deeper chips and no cardboard', () => {
-    const bare = mulchTakeoff({ ...design, barrier: 'none' });
+    const bare = mulchTakeoff({ ...design(), barrier: 'none' });
     expect(bare.barrierSqFt).toBe(0);
     expect(bare.chipsCuYd).toBeCloseTo((9_700 * 0.9 * 10 * 1.05) / 324, 6);
-    expect(bare.compostCuYd).toBeCloseTo(mulchTakeoff(design).compostCuYd, 9);
-    const deep = mulchTakeoff({ ...design, chipInches: each(11), barrier: 'none' });
+    expect(bare.compostCuYd).toBeCloseTo(mulchTakeoff(design()).compostCuYd, 9);
+    const deep = mulchTakeoff({ ...design(), chipInches: each(11), barrier: 'none' });
     expect(deep.chipsCuYd).toBeCloseTo((9_700 * 11 * 1.05) / 324, 6);
-    expect(mulchTakeoff({ ...design, barrier: 'cardboard-rolls' })).toEqual(mulchTakeoff(design));
+    expect(mulchTakeoff({ ...design(), barrier: 'cardboard-rolls' })).toEqual(
+      mulchTakeoff(design()),
+    );
   });
 
   test('inside root protection compost and chips are held back', () => {
-    const rooted = mulchTakeoff({ ...design, chipInches: each(6), rootProtectedShare: 0.5 });
+    const rooted = mulchTakeoff({ ...design(), chipInches: each(6), rootProtectedShare: 0.5 });
     expect(rooted.compostCuYd).toBeCloseTo((9_700 * 0.6 * 2.5 * 1.05) / 324, 6);
     expect(rooted.chipsCuYd).toBeCloseTo((9_700 * 4.5 * 1.05) / 324, 6);
   });
@@ -227,7 +229,7 @@ describe('takeoff of a sheet mulch', () => {
         source: 'arborist',
       },
     } as const;
-    const none = mulchTakeoff({ ...design, rootProtectedShare: 1 }, own);
+    const none = mulchTakeoff({ ...design(), rootProtectedShare: 1 }, own);
     expect(none.compostCuYd).toBe(0);
   });
 });

@@ -103,6 +103,8 @@ describe('habitat', () => {
     const centers = [0, 480, 960, 2_000, 1_440].map((east) => positionAt(origin, 90, east));
     expect(connectedPatches(centers, 500)).toEqual([[0, 1, 2, 4], [3]]);
     expect(connectedPatches(centers, 470)).toEqual([[0], [1], [2], [3], [4]]);
+    const mixed = [960, 0, 480].map((east) => positionAt(origin, 90, east));
+    expect(connectedPatches(mixed, 500)).toEqual([[0, 1, 2]]);
     expect(connectedPatches([], 500)).toEqual([]);
   });
 });

@@ -34,20 +34,15 @@ function turn(a: Position, b: Position, c: Position): number {
   return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
 }
 
+/**
+ * Each edge has the other's ends on different sides, an end upon it counting as neither side. Edges that
+ * run along one line are not told here; where a ring has such, an edge beside them is.
+ */
 function meet([a, b]: Edge, [c, d]: Edge): boolean {
-  const straddles =
-    Math.sign(turn(a, b, c)) !== Math.sign(turn(a, b, d)) &&
-    Math.sign(turn(c, d, a)) !== Math.sign(turn(c, d, b));
   return (
-    straddles || onEdge([a, b], c) || onEdge([a, b], d) || onEdge([c, d], a) || onEdge([c, d], b)
+    Math.sign(turn(a, b, c)) !== Math.sign(turn(a, b, d)) &&
+    Math.sign(turn(c, d, a)) !== Math.sign(turn(c, d, b))
   );
-}
-
-function onEdge([a, b]: Edge, p: Position): boolean {
-  if (turn(a, b, p) !== 0) return false;
-  const within = (axis: 0 | 1): boolean =>
-    p[axis] >= Math.min(a[axis], b[axis]) && p[axis] <= Math.max(a[axis], b[axis]);
-  return within(0) && within(1);
 }
 
 /** Neighboring edges share a corner; they cross only when one runs back over the other. */

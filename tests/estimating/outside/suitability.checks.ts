@@ -42,11 +42,11 @@ export const suitabilityChecks: readonly OutsideCheck[] = [
     [2.5, within(Math.sqrt(2 * 2.5 ** 2 + 6 * 2.5))],
     () => gamma(2.5).variance,
   ),
-  check('mean of gamma draws of shape 0.4', [0.4, within(Math.sqrt(0.4))], () => gamma(0.4).mean),
+  check('mean of gamma draws of shape 0.2', [0.2, within(Math.sqrt(0.2))], () => gamma(0.2).mean),
   check(
-    'variance of gamma draws of shape 0.4',
-    [0.4, within(Math.sqrt(2 * 0.16 + 6 * 0.4))],
-    () => gamma(0.4).variance,
+    'variance of gamma draws of shape 0.2',
+    [0.2, within(Math.sqrt(2 * 0.04 + 6 * 0.2))],
+    () => gamma(0.2).variance,
   ),
   check(
     'mean of the first of Dirichlet weights 0.2, 0.3, 0.5 held at 50',
