@@ -27,7 +27,8 @@ function lightestCare(life: Lifecycle): number {
   return -settledHours(life);
 }
 
-function settledHours(life: Lifecycle): number {
+/** Fine parts of the hours a year that a life asks for once its care is settled. */
+export function settledHours(life: Lifecycle): number {
   let hours = 0;
   for (const c of CARE_CLASSES) {
     for (let order = 0; order < life.charges.supplies.length; order++) {
@@ -84,7 +85,8 @@ function countIn(state: SearchState, year: number): number {
   return [...state.lives].filter((l) => l.yearIndex === year).length;
 }
 
-function promisedIn(campus: Campus, year: number): number {
+/** Sites that a promise of a count asks for in a year (index). */
+export function promisedIn(campus: Campus, year: number): number {
   return campus.commitments.reduce((most, { test, strength }) => {
     if (test.kind !== 'sites-each-year' || strength === 'aspiration') return most;
     const from = yearIndexOf(campus.calendar, test.from);
@@ -94,7 +96,7 @@ function promisedIn(campus: Campus, year: number): number {
 }
 
 /** Groups of lives of which one must be in the plan: fixed by hand, promised by name. */
-function mustHave({ ground }: Tables, namedFirst: Recipe['namedFirst']): Lifecycle[][] {
+export function mustHave({ ground }: Tables, namedFirst: Recipe['namedFirst']): Lifecycle[][] {
   const { campus, lifecycles } = ground;
   const fixed = campus.handPlacements
     .filter((h) => h.kind === 'fixed')

@@ -2,30 +2,57 @@ import type { SolveLimits } from '#mip/solver.js';
 import { benefitPlace, type Tier } from '../tiers/tier-list.js';
 import type { SolveSettings } from './settings.js';
 
-/** Share of the time left that one tier may take: early tiers are few and mostly closed at once. */
-const EARLY_SHARE = 0.4;
-const BENEFIT_SHARE = 0.9;
+/** Share of the whole time for the search by ruin and recreation, which serves all tiers at once. */
+const SEARCH_SHARE = 0.3;
 
-/** The node limit of recurring cost, which polishes and is not asked for proof, against the others'. */
-const POLISH_WORK_SHARE = 0.25;
+/** Share of the time left that the re-solves in part of one tier may take. */
+const EARLY_SHARE = 0.3;
+const BENEFIT_SHARE = 0.5;
+const LAST_SHARE = 0.8;
 
-/** What the solve of one tier may use of what is left. */
-export function tierBudget(of: {
+/** Share of the time left after them that the solve of the whole model may take. */
+const WHOLE_SHARE = 0.85;
+
+/** Re-solves in part for each round of search, in repeatable runs. */
+const RESOLVES_PER_ROUND = 0.02;
+
+export interface TierPlace {
   readonly place: number;
   readonly tiers: readonly Tier[];
   readonly settings: SolveSettings;
+  /** Seconds since the solve began. */
   readonly elapsed: number;
-}): SolveLimits {
+}
+
+/** Seconds and rounds of the search; without any limit it runs a fixed number of rounds. */
+export function searchBudget({ seconds, work }: SolveSettings): { seconds: number; rounds: number } {
+  if (work !== undefined) return { seconds: Infinity, rounds: work };
+  return seconds === undefined
+    ? { seconds: Infinity, rounds: UNLIMITED_ROUNDS }
+    : { seconds: seconds * SEARCH_SHARE, rounds: Infinity };
+}
+
+/** Rounds after which a search without limits leaves the rest to proof. */
+const UNLIMITED_ROUNDS = 200;
+
+/** What re-solving in part may use for one tier: seconds, and rounds where they are counted. */
+export function improvementBudget(of: TierPlace): { seconds: number; rounds?: number } {
   const { place, tiers, settings, elapsed } = of;
+  const { seconds, work } = settings;
+  if (work !== undefined) return { seconds: Infinity, rounds: Math.max(1, Math.ceil(work * RESOLVES_PER_ROUND)) };
+  if (seconds === undefined) return { seconds: Infinity, rounds: UNLIMITED_ROUNDS / 20 };
   const benefit = benefitPlace(tiers);
-  const share = place < benefit ? EARLY_SHARE : place === benefit ? BENEFIT_SHARE : 1;
-  const work = place > benefit ? POLISH_WORK_SHARE : 1;
+  const share = place < benefit ? EARLY_SHARE : place === benefit ? BENEFIT_SHARE : LAST_SHARE;
+  return { seconds: Math.max(0, seconds - elapsed) * share };
+}
+
+/** What the solve of the whole model of one tier may use of what is left. */
+export function wholeLimits({ place, tiers, settings, elapsed }: TierPlace): SolveLimits {
+  const { seconds, work, gap } = settings;
   return {
-    ...(settings.seconds === undefined
-      ? {}
-      : { seconds: Math.max(0.1, (settings.seconds - elapsed) * share) }),
-    ...(settings.work === undefined ? {} : { nodes: Math.max(1, Math.round(settings.work * work)) }),
-    ...(settings.gap === undefined || place !== benefit ? {} : { relativeGap: settings.gap }),
+    ...(seconds === undefined ? {} : { seconds: Math.max(0.1, (seconds - elapsed) * WHOLE_SHARE) }),
+    ...(work === undefined ? {} : { nodes: Math.max(1, work) }),
+    ...(gap === undefined || place !== benefitPlace(tiers) ? {} : { relativeGap: gap }),
     absoluteGap: absoluteGap(tiers[place]),
   };
 }
@@ -33,23 +60,4 @@ export function tierBudget(of: {
 function absoluteGap(tier: Tier | undefined): number {
   if (tier?.commitment) return 0.999;
   return Math.max(1e-6, (tier?.tolerance ?? 0) / 2);
-}
-
-/** Share of a tier's time that goes into re-solving parts of the plan before the whole is solved. */
-const IMPROVE_SHARE = 0.6;
-
-/** Re-solves for each node of work. */
-const ROUNDS_PER_NODE = 0.1;
-
-/** What improvement by parts may use: seconds, and rounds for repeatable runs. */
-export function improvementBudget(of: Parameters<typeof tierBudget>[0]): {
-  readonly seconds: number;
-  readonly rounds?: number;
-} {
-  const { seconds, nodes } = tierBudget(of);
-  const last = of.place > benefitPlace(of.tiers);
-  return {
-    seconds: seconds === undefined ? Infinity : seconds * (last ? 0.8 : IMPROVE_SHARE),
-    ...(nodes === undefined || seconds !== undefined ? {} : { rounds: Math.max(1, Math.ceil(nodes * ROUNDS_PER_NODE)) }),
-  };
 }

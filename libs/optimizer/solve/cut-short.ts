@@ -1,6 +1,6 @@
 import type { Campus } from '#domain/campus.js';
 import type { SolveReport } from '#domain/tier.js';
-import { tiersOf } from '../tiers/tier-list.js';
+import { benefitPlace, tiersOf } from '../tiers/tier-list.js';
 import { tierResult } from './tier-report.js';
 
 /** The report of a solve that was ended from outside: its best values, with no bounds but the plain ones. */
@@ -9,8 +9,9 @@ export function reportCutShort(
   values: readonly number[],
   ending: 'time-limit' | 'cancelled',
 ): SolveReport {
-  const tiers = tiersOf(campus).map((tier, i) =>
-    tierResult(tier, values[i] ?? 0, tier.sense === 'min' ? 0 : null),
+  const all = tiersOf(campus);
+  const tiers = all.map((tier, i) =>
+    tierResult(tier, values[i] ?? 0, i < benefitPlace(all) ? 0 : null),
   );
   return { ending, tiers, conflict: [] };
 }

@@ -7,12 +7,14 @@ import { seededRandom } from '#units/random.js';
 import type { Ground } from '../columns/add-columns.js';
 import { possibleLifecycles } from '../columns/lifecycles.js';
 import { construct, RECIPES } from '../construct/construct.js';
+import { improve } from '../improve/improve.js';
+import { ruinAndRecreate } from '../improve/ruin-and-recreate.js';
 import { decisionsOf } from '../search/state.js';
-import { tablesOf } from '../search/tables.js';
+import { stateOf } from '../search/state-of.js';
+import { tablesOf, type Tables } from '../search/tables.js';
 import { benefitPlace, tiersOf, type Tier } from '../tiers/tier-list.js';
 import { compareTiers } from '../tiers/tier-values.js';
-import { improve } from '../improve/improve.js';
-import { improvementBudget, tierBudget } from './budget.js';
+import { improvementBudget, searchBudget, wholeLimits, type TierPlace } from './budget.js';
 import { conflictSet } from './conflict-set.js';
 import { judgeDecisions, verifiedIncumbent, type Incumbent } from './incumbent.js';
 import type { SolveSettings, SolveSurroundings } from './settings.js';
@@ -24,17 +26,19 @@ export interface SolveResult {
   readonly plan?: Plan;
 }
 
+export interface SolveRun {
+  readonly settings: SolveSettings;
+  readonly around: SolveSurroundings;
+}
+
 /** Solves a campus tier by tier. Blocks its thread, so it belongs in a worker. */
-export function solveCampus(
-  campus: Campus,
-  solver: Solver,
-  run: { readonly settings: SolveSettings; readonly around: SolveSurroundings },
-): SolveResult {
+export function solveCampus(campus: Campus, solver: Solver, run: SolveRun): SolveResult {
   return new CampusSolve(campus, solver, run).solve();
 }
 
 class CampusSolve {
   private readonly ground: Ground;
+  private readonly tables: Tables;
   private readonly tiers: readonly Tier[];
   private best: Incumbent | undefined;
   private readonly results: TierResult[] = [];
@@ -43,15 +47,17 @@ class CampusSolve {
   constructor(
     private readonly campus: Campus,
     private readonly solver: Solver,
-    private readonly run: { readonly settings: SolveSettings; readonly around: SolveSurroundings },
+    private readonly run: SolveRun,
   ) {
     const charges = campusCharges(campus);
     this.ground = { campus, charges, lifecycles: possibleLifecycles(campus, charges) };
+    this.tables = tablesOf(this.ground);
     this.tiers = tiersOf(campus);
   }
 
   solve(): SolveResult {
     this.constructFirst();
+    this.search();
     for (const [place, tier] of this.tiers.entries()) {
       if (this.solveOne(place, tier) === 'no-plan') return this.noPlan();
       if (!this.best) return this.ended('-without-plan');
@@ -60,17 +66,32 @@ class CampusSolve {
   }
 
   private constructFirst(): void {
-    const tables = tablesOf(this.ground);
     for (const recipe of RECIPES) {
       if (this.shouldStop()) return;
-      const state = construct(tables, recipe);
+      const state = construct(this.tables, recipe);
       if (!state) continue;
       const judged = judgeDecisions(this.campus, decisionsOf(state), this.ground.charges);
       if (judged.objections.length === 0) this.keepBetter(judged.incumbent);
     }
   }
 
-  /** Takes decisions that the solver calls feasible. */
+  /** Searches around the best plan, all tiers at once. */
+  private search(): void {
+    if (!this.best) return;
+    const { settings, around } = this.run;
+    const { seconds, rounds } = searchBudget(settings);
+    ruinAndRecreate(stateOf(this.tables, this.best.plan.decisions), {
+      random: seededRandom(settings.seed),
+      rounds,
+      done: () => this.shouldStop() || around.elapsed() >= seconds,
+      onBetter: (state) => {
+        this.offer(decisionsOf(state));
+        this.report(benefitPlace(this.tiers), null);
+      },
+    });
+  }
+
+  /** Takes decisions that a search or the solver calls feasible; true where they are the best so far. */
   private offer(decisions: Decisions): boolean {
     return this.keepBetter(verifiedIncumbent(this.campus, decisions, this.ground.charges));
   }
@@ -85,124 +106,136 @@ class CampusSolve {
   private solveOne(place: number, tier: Tier): 'no-plan' | 'solved' {
     const value = this.best?.values[place];
     const atBest = value !== undefined && tier.sense === 'min' && value <= tier.tolerance;
-    if (atBest) {
-      this.results.push(tierResult(tier, value, 0));
+    if (value !== undefined && (atBest || this.shouldStop())) {
+      const early = place < benefitPlace(this.tiers);
+      this.results.push(tierResult(tier, value, early ? 0 : null));
       return 'solved';
     }
-    if (this.shouldStop()) {
-      if (value !== undefined) this.results.push(tierResult(tier, value, null));
+    if (this.shouldStop()) return 'solved';
+    const relaxed = this.best ? this.improveTier(place, tier) : null;
+    if (this.best && !this.worthWhole(place, relaxed)) {
+      this.results.push(tierResult(tier, this.best.values[place] ?? 0, relaxed));
       return 'solved';
     }
-    const relaxed = this.best ? this.improveFirst(place, tier) : null;
-    const improved = this.best?.values[place];
-    if (improved !== undefined && tierResult(tier, improved, relaxed).proven) {
-      this.results.push(tierResult(tier, improved, relaxed));
-      return 'solved';
-    }
-    const outcome = this.runSolver(place, tier);
+    const outcome = this.solveWhole(place, tier);
     if (outcome.ended === 'infeasible') return this.infeasible(tier);
     if (outcome.decisions) this.offer(outcome.decisions);
-    this.noteStop(place, outcome);
+    this.noteStop(outcome);
     const reached = this.best?.values[place];
-    const bound = tighter(tier, this.boundOf(tier, outcome), relaxed);
-    if (reached !== undefined) this.results.push(tierResult(tier, reached, bound));
+    if (reached !== undefined) {
+      this.results.push(tierResult(tier, reached, tighter(tier, outcome.bound, relaxed)));
+    }
     return 'solved';
   }
 
+  /**
+   * The whole model is solved where there is no plan yet, and for benefit where a bound is wanted;
+   * in repeatable and in short runs its root alone would take the time of all other tiers.
+   */
+  private worthWhole(place: number, relaxed: number | null): boolean {
+    const tier = this.tiers[place];
+    if (!tier || place > benefitPlace(this.tiers) || this.closeEnough(place, relaxed)) return false;
+    const { work, seconds } = this.run.settings;
+    if (work !== undefined) return false;
+    return seconds === undefined || tier.name === 'benefit';
+  }
+
   /** Bounds a tier by its relaxation and re-solves parts of the plan until the bound or its time is reached. */
-  private improveFirst(place: number, tier: Tier): number | null {
+  private improveTier(place: number, tier: Tier): number | null {
     const { settings, around } = this.run;
-    const held = this.heldBefore(place);
-    const common = { ground: this.ground, solver: this.solver, tier: tier.name, held, seed: settings.seed };
-    const shouldStop = () => this.shouldStop();
-    const budget = improvementBudget({ place, tiers: this.tiers, settings, elapsed: around.elapsed() });
-    const until = around.elapsed() + budget.seconds;
-    const bound =
-      place > benefitPlace(this.tiers)
-        ? null
-        : relaxationBound({ ...common, shouldStop, limits: secondsOnly(budget.seconds) });
+    const { seconds, rounds } = improvementBudget(this.placeOf(place));
+    const until = around.elapsed() + seconds;
+    const common = { ...this.common(place, tier), shouldStop: () => this.shouldStop() };
+    const wantsBound = place <= benefitPlace(this.tiers);
+    const limits = Number.isFinite(seconds) ? { seconds: Math.max(0.5, seconds) } : {};
+    const bound = wantsBound ? relaxationBound({ ...common, limits }) : null;
     if (bound === 'infeasible') throw contradiction(tier);
-    const value = () => this.best?.values[place] ?? 0;
+    this.report(place, bound);
     improve({
       ...common,
       random: seededRandom(settings.seed * 1000 + place),
       best: () => this.best?.plan.decisions ?? NOTHING,
       take: (decisions) => {
         const better = this.offer(decisions);
-        this.report(place, tier, bound);
+        if (better) this.report(place, bound);
         return better;
       },
-      done: () => tierResult(tier, value(), bound).proven || closeEnough(tier, value(), bound, settings.gap),
-      shouldStop,
+      done: () => this.closeEnough(place, bound),
       secondsLeft: () => until - around.elapsed(),
-      ...(budget.rounds === undefined ? {} : { rounds: budget.rounds }),
+      ...(rounds === undefined ? {} : { rounds }),
     });
     return bound;
   }
 
-  private report(place: number, tier: Tier, bound: number | null): void {
-    const objective = this.best?.values[place] ?? null;
-    const { gap, bound: shown } = tierResult(tier, objective ?? 0, bound);
-    this.run.around.onProgress({
-      tier: tier.name,
-      objective,
-      bound: shown,
-      gap: objective === null ? null : gap,
-    });
-  }
-
-  /** Only the first tier may find that there is no plan; later ones have one in hand. */
-  private infeasible(tier: Tier): 'no-plan' {
-    if (!this.best) return 'no-plan';
-    throw contradiction(tier);
-  }
-
-  private boundOf(tier: Tier, outcome: TierOutcome): number | null {
-    return outcome.bound ?? (tier.sense === 'min' ? 0 : null);
-  }
-
-  private noteStop(place: number, outcome: TierOutcome): void {
-    if (!outcome.reason || place > benefitPlace(this.tiers)) return;
-    this.stopped = outcome.reason === 'interrupted' ? this.stopReason() : outcome.reason;
-  }
-
-  private runSolver(place: number, tier: Tier): TierOutcome {
-    const { settings, around } = this.run;
-    let lastBound: number | null = null;
-    const report = () => this.report(place, tier, lastBound);
-    report();
+  private solveWhole(place: number, tier: Tier): TierOutcome {
+    let bound: number | null = null;
+    this.report(place, bound);
     return solveTier({
-      ground: this.ground,
-      solver: this.solver,
-      tier: tier.name,
-      held: this.heldBefore(place),
-      limits: tierBudget({ place, tiers: this.tiers, settings, elapsed: around.elapsed() }),
-      seed: settings.seed,
+      ...this.common(place, tier),
+      limits: wholeLimits(this.placeOf(place)),
       ...(this.best ? { start: this.best.plan.decisions } : {}),
       shouldStop: () => this.shouldStop(),
-      onBound: (bound) => {
-        lastBound = bound;
-        report();
+      onBound: (found) => {
+        bound = found;
+        this.report(place, bound);
       },
       onDecisions: (decisions) => {
         this.offer(decisions);
-        report();
+        this.report(place, bound);
       },
     });
   }
 
-  private heldBefore(place: number): Map<string, number> {
+  private common(place: number, tier: Tier) {
+    const { ground, solver } = this;
     const values = this.best?.values ?? [];
-    return new Map(this.tiers.slice(0, place).map((t, i) => [t.name, values[i] ?? 0]));
+    const held = new Map(this.tiers.slice(0, place).map((t, i) => [t.name, values[i] ?? 0]));
+    return { ground, solver, tier: tier.name, held, seed: this.run.settings.seed };
+  }
+
+  private placeOf(place: number): TierPlace {
+    const elapsed = this.run.around.elapsed();
+    return { place, tiers: this.tiers, settings: this.run.settings, elapsed };
+  }
+
+  /** Proven, or within the gap that was asked for. */
+  private closeEnough(place: number, bound: number | null): boolean {
+    const tier = this.tiers[place];
+    const value = this.best?.values[place] ?? 0;
+    if (!tier || tierResult(tier, value, bound).proven) return true;
+    const { gap } = this.run.settings;
+    if (gap === undefined || bound === null || tier.name !== 'benefit') return false;
+    return Math.abs(value - bound) <= gap * Math.max(1, Math.abs(value));
+  }
+
+  private report(place: number, bound: number | null): void {
+    const tier = this.tiers[place];
+    if (!tier) return;
+    const objective = this.best?.values[place] ?? null;
+    const shown = tierResult(tier, objective ?? 0, bound);
+    const gap = objective === null ? null : shown.gap;
+    this.run.around.onProgress({ tier: tier.name, objective, bound: shown.bound, gap });
+  }
+
+  /** Only where no plan is in hand can it turn out that there is none. */
+  private infeasible(tier: Tier): 'no-plan' {
+    if (this.best) throw contradiction(tier);
+    return 'no-plan';
+  }
+
+  private noteStop({ reason }: TierOutcome): void {
+    if (reason) this.stopped = reason === 'interrupted' ? this.stopReason() : reason;
   }
 
   private shouldStop(): boolean {
     const { seconds } = this.run.settings;
-    return this.run.around.shouldStop() || (seconds !== undefined && this.run.around.elapsed() >= seconds);
+    const { around } = this.run;
+    return around.shouldStop() || (seconds !== undefined && around.elapsed() >= seconds);
   }
 
-  private stopReason(): 'time' | 'cancelled' {
-    return this.run.around.shouldStop() ? 'cancelled' : 'time';
+  private stopReason(): 'time' | 'work' | 'cancelled' {
+    if (this.run.around.shouldStop()) return 'cancelled';
+    return this.run.settings.work === undefined ? 'time' : 'work';
   }
 
   private noPlan(): SolveResult {
@@ -214,7 +247,7 @@ class CampusSolve {
     const upToBenefit = this.results.slice(0, benefitPlace(this.tiers) + 1);
     const proven = suffix === '' && upToBenefit.every((t) => t.proven);
     const reason = this.stopped ?? this.stopReason();
-    const how = reason === 'time' ? 'time-limit' : reason === 'work' ? 'work-limit' : 'cancelled';
+    const how = reason === 'cancelled' ? reason : (`${reason}-limit` as const);
     const ending: Ending = proven ? 'proven' : `${how}${suffix}`;
     return {
       report: { ending, tiers: this.results, conflict: [] },
@@ -233,13 +266,4 @@ function contradiction(tier: Tier): Error {
 function tighter(tier: Tier, a: number | null, b: number | null): number | null {
   if (a === null || b === null) return a ?? b;
   return tier.sense === 'min' ? Math.max(a, b) : Math.min(a, b);
-}
-
-function closeEnough(tier: Tier, value: number, bound: number | null, gap: number | undefined): boolean {
-  if (gap === undefined || bound === null || tier.name !== 'benefit') return false;
-  return Math.abs(value - bound) <= gap * Math.max(1, Math.abs(value));
-}
-
-function secondsOnly(seconds: number) {
-  return Number.isFinite(seconds) ? { seconds: Math.max(0.5, seconds) } : {};
 }

@@ -23,7 +23,7 @@ export function tierResult(tier: Tier, value: number, rawBound: number | null): 
 function towardsReachable(tier: Tier, value: number, bound: number): number {
   const grain = grainOf(tier);
   const slack = 1e-6 * Math.max(1, Math.abs(bound));
-  if (tier.sense === 'min') return Math.min(value, Math.ceil((bound - slack) / grain) * grain);
+  if (tier.sense === 'min') return Math.min(value, Math.ceil((bound - slack) / grain) * grain + 0);
   return Math.max(value, bound);
 }
 
