@@ -33,7 +33,33 @@ function dirichlet(): { mean: number; variance: number } {
 /** Five standard errors of the estimate. */
 const within = (deviation: number): number => (5 * deviation) / Math.sqrt(DRAWS);
 
+/** Share of gamma draws of shape 2.5 whose double is below a chi-square of 5 degrees of freedom. */
+function below(chiSquare: number): number {
+  const random = randomStream(14);
+  const draws = Array.from({ length: DRAWS }, () => 2 * gammaDraw(2.5, random));
+  return draws.filter((draw) => draw < chiSquare).length / DRAWS;
+}
+
+const CHI_SQUARES = [
+  [1.145, 0.05],
+  [4.351, 0.5],
+  [11.07, 0.95],
+] as const;
+
+const chiSquares = CHI_SQUARES.map(([chiSquare, share]): OutsideCheck => ({
+  formula: 'suitability',
+  what: `share of doubled gamma draws of shape 2.5 below ${chiSquare}`,
+  ground: 'printed, quoted from memory',
+  source:
+    'chi-square table, 5 degrees of freedom; within five standard errors of 10,000 seeded draws',
+  unit: 'share',
+  expected: share,
+  tolerance: within(Math.sqrt(share * (1 - share))),
+  actual: () => below(chiSquare),
+}));
+
 export const suitabilityChecks: readonly OutsideCheck[] = [
+  ...chiSquares,
   check('mean of normal draws', [0, within(1)], () => normal().mean),
   check('variance of normal draws', [1, within(Math.sqrt(2))], () => normal().variance),
   check('mean of gamma draws of shape 2.5', [2.5, within(Math.sqrt(2.5))], () => gamma(2.5).mean),
