@@ -60,6 +60,7 @@ exports.libs = {
   planning: {
     ...PURE,
     libs: [
+      'contracts',
       'units',
       'domain',
       'estimating',

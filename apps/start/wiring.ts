@@ -1,14 +1,14 @@
 import { fileURLToPath } from 'node:url';
 import { campusReader } from '../adapters/campus-reader.js';
 import { headlineLines } from '../adapters/computed-overview.js';
-import { unwired } from '../adapters/unwired.js';
+import { documentWriter } from '../adapters/plan-documents.js';
 import type { StartAdapters } from './start-options.js';
 
 /** The adapters and child programs of `npm start`. */
 export function startAdapters(): StartAdapters {
   return {
     reader: campusReader,
-    writer: { write: unwired('the document writer') },
+    writer: documentWriter,
     headline: headlineLines,
     programs: {
       store: program('./store/main.js'),

@@ -1,12 +1,13 @@
 import { mkdir } from 'node:fs/promises';
 import { join } from 'node:path';
-import { documentWriter } from '../../adapters/document-writer.js';
-import { EXIT } from '../exit-codes.js';
+import { checkPlanFile } from '#planning/check-plan-file.js';
+import { overviewDocument, overviewOf } from '#planning/overview-document.js';
+import { documentKinds } from '#planning/ports/document-writer.js';
+import { drawDocument } from '../../adapters/plan-documents.js';
+import { reportOf } from '../../adapters/saved-plan.js';
+import { CommandFailure, EXIT } from '../exit-codes.js';
 import { asJson, type Output } from '../output.js';
 import { readCampus, readPlan, writeText } from '../read-files.js';
-import { CommandFailure } from '../exit-codes.js';
-import { checkPlanFile } from '#planning/check-plan-file.js';
-import { documentKinds } from '#planning/ports/document-writer.js';
 
 /** `documents CAMPUS.json PLAN.json --out DIR`: every document of a plan; a plan that is not verified gets none. */
 export async function documents(
@@ -19,17 +20,20 @@ export async function documents(
   const breaches = checkPlanFile(input.campus, plan, file.tiers);
   if (breaches.length > 0) {
     const lines = breaches.map((b) => `  ${b.rule}  ${b.record}: ${b.message}`);
-    throw new CommandFailure(EXIT.checkFailed, ['The plan does not pass its checks, so no document is written:', ...lines]);
+    const refusal = 'The plan does not pass its checks, so no document is written:';
+    throw new CommandFailure(EXIT.checkFailed, [refusal, ...lines]);
   }
   await makeFolder(options.out);
+  const overview = overviewOf(overviewDocument(input.campus, plan, reportOf(file)));
   const written: string[] = [];
   for (const kind of documentKinds) {
-    const made = await documentWriter.write({ kind, campus: input.campus, plan, file });
+    const made = await drawDocument(kind, file, overview);
     const path = join(options.out, made.fileName);
     await writeText(path, made.bytes);
     written.push(path);
   }
-  output.out(options.json ? asJson({ documents: written }) : written.map((p) => `Wrote ${p}`).join('\n'));
+  const text = written.map((path) => `Wrote ${path}`).join('\n');
+  output.out(options.json ? asJson({ documents: written }) : text);
   return EXIT.fine;
 }
 

@@ -1,7 +1,7 @@
 import { writePlanFile } from '#contracts/plan-file.js';
-import { solveSentence } from '#domain/solve-summary.js';
-import { leadingTier } from '#domain/tier.js';
+import type { Campus } from '#domain/campus.js';
 import { checkPlanFile } from '#planning/check-plan-file.js';
+import { measuredTier, provenSentence } from '#planning/plan-results.js';
 import { solveInThread, type SolveSettings, type ThreadResult } from '#solving/solve-in-thread.js';
 import { planFileOf } from '../../adapters/saved-plan.js';
 import { EXIT } from '../exit-codes.js';
@@ -31,7 +31,7 @@ export async function solve(path: string, options: SolveOptions, output: Output)
   const verified = file !== undefined && breaches.length === 0;
   if (verified && options.plan !== undefined) await writeText(options.plan, writePlanFile(file));
   for (const b of breaches) output.note(`  ${b.rule}  ${b.record}: ${b.message}`);
-  print({ result, verified, seconds, options }, output);
+  print({ campus: input.campus, result, verified, seconds, options }, output);
   return exitCode(result, verified);
 }
 
@@ -62,15 +62,16 @@ async function solveCampusFile(
 }
 
 interface Solved {
+  readonly campus: Campus;
   readonly result: ThreadResult;
   readonly verified: boolean;
   readonly seconds: number;
   readonly options: SolveOptions;
 }
 
-function print({ result, verified, seconds, options }: Solved, output: Output): void {
+function print({ campus, result, verified, seconds, options }: Solved, output: Output): void {
   const { ending, tiers, conflict } = result.report;
-  const lead = leadingTier(tiers);
+  const lead = measuredTier(result.report);
   const sitesBuilt = result.plan?.decisions.placements.length ?? 0;
   if (options.json) {
     output.out(
@@ -90,12 +91,18 @@ function print({ result, verified, seconds, options }: Solved, output: Output): 
     );
     return;
   }
-  output.out(solveSentence(result.report));
+  output.out(sentenceOf(campus, result));
   for (const member of conflict) output.out(`  cannot all be kept: ${member.kind} "${member.name}" (${member.id})`);
   if (!result.plan) return;
   for (const t of tiers) output.out(`  ${t.name}: ${rounded(t.value)} ${t.unit}${t.proven ? ', proven' : boundText(t.bound)}`);
   output.out(`${sitesBuilt} sites built; ${verified ? 'verified' : 'NOT verified'}; ${seconds} s.`);
   if (verified && options.plan !== undefined) output.out(`Saved in ${options.plan}`);
+}
+
+function sentenceOf(campus: Campus, { report, plan }: ThreadResult): string {
+  if (report.ending === 'no-plan') return 'It is proven that no plan keeps every binding rule.';
+  if (!plan) return `The solve ended before it found a plan (${report.ending}).`;
+  return provenSentence(campus, report);
 }
 
 function boundText(bound: number | null): string {
