@@ -12,6 +12,7 @@ const timing = { renewEvery: 10, lapsesAfter: 1_000, sweepEvery: 10 };
 
 const untilAborted = (signal: AbortSignal) =>
   new Promise<void>((resolve) => signal.addEventListener('abort', () => resolve()));
+const aMoment = () => new Promise((resolve) => setTimeout(resolve, 20));
 
 const atOnce: Solving = {
   solve: async () => ({ ending: 'proven', plan, solverVersion: 'test', conflict: [] }),
@@ -96,14 +97,29 @@ describe('a worker that took a solve', () => {
 
   test('gives the request back when the worker has to stop', async () => {
     const { outcome, plans, request, worker } = await started(untilStopped);
+    await aMoment();
     worker.abort();
     expect(await outcome).toBe('given-back');
     expect(await request()).toMatchObject({ state: 'queued', attempts: 0, planId: null });
     expect(await plans.load('plan-1')).toBeNull();
   });
 
-  test('stores a plan that was ready when the worker had to stop', async () => {
+  test('gives back what it was only about to begin', async () => {
     const { outcome, request, worker } = await started(atOnce);
+    worker.abort();
+    expect(await outcome).toBe('given-back');
+    expect(await request()).toMatchObject({ state: 'queued', attempts: 0 });
+  });
+
+  test('stores a plan that was ready when the worker had to stop', async () => {
+    const provenMeanwhile: Solving = {
+      solve: async (_job, { signal }) => {
+        await untilAborted(signal);
+        return { ending: 'proven', plan, solverVersion: 'test', conflict: [] };
+      },
+    };
+    const { outcome, request, worker } = await started(provenMeanwhile);
+    await aMoment();
     worker.abort();
     expect(await outcome).toBe('stored');
     expect(await request()).toMatchObject({ state: 'done' });

@@ -1,4 +1,4 @@
-import { spawn, type ChildProcess } from 'node:child_process';
+import { spawn, spawnSync, type ChildProcess } from 'node:child_process';
 import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { createServer, type Server } from 'node:net';
 import { tmpdir } from 'node:os';
@@ -34,16 +34,23 @@ function start(folder: string, port: number): Started {
   return { process: child, output: () => output, says, exit };
 }
 
-/** Ids of the child processes, from the parent's own list of them. */
+/** Ids of the child processes, from the system's list. */
 function childrenOf(pid: number): number[] {
-  return readFileSync(`/proc/${pid}/task/${pid}/children`, 'utf8')
-    .split(' ')
-    .filter(Boolean)
-    .map(Number);
+  if (existsSync('/proc/self/task')) {
+    const ids = readFileSync(`/proc/${pid}/task/${pid}/children`, 'utf8');
+    return ids.split(' ').filter(Boolean).map(Number);
+  }
+  const { stdout } = spawnSync('ps', ['-A', '-o', 'pid=,ppid='], { encoding: 'utf8' });
+  const rows = stdout.split('\n').map((line) => line.trim().split(/\s+/).map(Number));
+  return rows.flatMap(([id = 0, parent]) => (parent === pid ? [id] : []));
 }
 
 function isAlive(pid: number): boolean {
-  return existsSync(`/proc/${pid}`);
+  try {
+    return process.kill(pid, 0);
+  } catch {
+    return false;
+  }
 }
 
 const allGone = (pids: readonly number[]) =>
