@@ -32,7 +32,7 @@ export function signUpsNeeded(need: SignUpNeed): number {
     chanceOfAtLeast(present, { signUps, showRate, showSpread }) >= confidence;
   let most = present;
   while (!enough(most)) {
-    if (most > 1e6) return Infinity;
+    if (most > 1e5) return Infinity;
     most *= 2;
   }
   let least = Math.max(present, most / 2);
