@@ -27,43 +27,39 @@ const rooted = ({ site }: Coming): boolean => {
 
 const CAUTIONS: readonly Caution[] = [
   {
-    text: 'Before anyone digs, aerates or sets a post: call the public one-call center and the campus locator, wait as state law says, and dig by hand near the marks. A boundary drawn here is no locate.',
+    text: 'Digging: first call the public one-call center and the campus locator, wait as state law says, and dig by hand near marks. A boundary drawn here is no locate.',
   },
   {
-    text: 'A soil result here is a screening, not a clearance, and unknown is not clean. Environmental health and safety decides what may be eaten; state levels differ from federal ones.',
+    text: 'Soil: a result here is a screening, not a clearance, and unknown is not clean. Environmental health and safety decides what may be eaten.',
     appliesTo: (coming) => coming.type.edible || hasGate('contamination')(coming),
   },
   {
-    text: 'Inside root zones: no grade change, no tilling, no more compost than the arborist allows, nothing against a trunk. The campus arborist decides.',
+    text: 'Trees: in root zones no grade change, no tilling, no more compost than the campus arborist allows, nothing against a trunk.',
     appliesTo: (coming) => rooted(coming) || hasGate('root-protection')(coming),
   },
   {
-    text: 'A rain garden, or work near a shore, a wetland or a foundation, needs a licensed engineer and the stormwater manager. No treatment credit is claimed here.',
+    text: 'Water: a rain garden, or work near a shore, wetland or foundation, needs a licensed engineer and the stormwater manager. No treatment credit is claimed.',
     appliesTo: (coming) =>
       coming.type.shares['rain-garden'] > 0 || hasGate('flood-or-wetland')(coming),
   },
   {
-    text: 'Fill over a cellar, vault or tunnel has a load limit, for trucks too. A licensed structural engineer sets it.',
+    text: 'Structures: fill over a cellar, vault or tunnel has a load limit, for trucks too. A licensed structural engineer sets it.',
     appliesTo: hasGate('structure'),
   },
   {
-    text: 'Ground with a possible find, grave or cultural meaning waits for the heritage office and for consultation.',
+    text: 'Heritage: ground with a possible find, grave or cultural meaning waits for the heritage office and for consultation.',
     appliesTo: hasGate('heritage'),
   },
   {
-    text: 'Volunteers: waivers, the rule on minors, enough leaders, closed shoes, water and shade, a stop in heat or lightning. They work beside represented staff, not instead of them; labor agreements hold.',
+    text: 'Volunteers: waivers, the rule on minors, enough leaders, and a stop in heat or lightning. They work beside represented staff, never in their place.',
     appliesTo: (_, { campus }) => campus.workDays.length > 0,
   },
   {
-    text: 'Compost for food beds needs its heat log and a test for herbicide; dust masks when it is spread dry.',
+    text: 'Food: compost needs its heat log and a test for herbicide; produce reaches a kitchen only with the approval of the kitchen and the health authority.',
     appliesTo: ({ type }) => type.edible,
   },
   {
-    text: 'Produce reaches a kitchen only with the approval of the kitchen and of the health authority: washing, traceability, allergen labels.',
-    appliesTo: ({ type }) => type.edible,
-  },
-  {
-    text: 'Loose chips are not an accessible route. The accessibility office reviews paths, beds and signs.',
+    text: 'Access: loose chips are no accessible route. The accessibility office reviews paths, beds and signs.',
   },
 ];
 

@@ -1,5 +1,11 @@
 import { fiscalYearLabel } from '#units/fiscal-year.js';
-import { capitalized, counted, dollarsInWords, hoursInWords, listInWords } from '#units/in-words.js';
+import {
+  capitalized,
+  counted,
+  dollarsInWords,
+  hoursInWords,
+  listInWords,
+} from '#units/in-words.js';
 import type { Ground } from './ground.js';
 import type { LimitRow, NextYear, PlanOverview, PromiseRow } from './plan-overview.js';
 import { preparedAndPlanted } from './site-words.js';
@@ -72,6 +78,7 @@ function promiseHeadline({ campus, years }: Ground, promises: readonly PromiseRo
     return `“${row.name}” is kept in every year, to ${row.keptUntil}${row.keptUntil === fiscalYearLabel(last) ? ', the last of the plan' : ''}.`;
   }
   if (row.missedYears.length === 0) return `“${row.name}”: ${row.status}. ${row.sentence}`;
-  const until = row.keptUntil === null ? 'is missed from the start' : `is kept until ${row.keptUntil}`;
+  const until =
+    row.keptUntil === null ? 'is missed from the start' : `is kept until ${row.keptUntil}`;
   return `“${row.name}” ${until}, and missed in ${counted(row.missedYears.length, 'year')} of the plan.`;
 }

@@ -6,7 +6,12 @@ import type { Ending, TierResult } from '#domain/tier.js';
  * administration brief show the same overview.
  */
 export interface PlanOverview {
-  readonly campus: { readonly id: string; readonly name: string; readonly program: string; readonly dataDate: string };
+  readonly campus: {
+    readonly id: string;
+    readonly name: string;
+    readonly program: string;
+    readonly dataDate: string;
+  };
   readonly firstYear: string;
   readonly lastYear: string;
   readonly solve: {
@@ -119,7 +124,12 @@ export interface SeasonRow {
   readonly season: string;
   readonly label: string;
   /** Hours of care and harvest by age of site; exact, so that they add up to what is planned. */
-  readonly careByAge: { readonly year1: number; readonly year2: number; readonly year3: number; readonly mature: number };
+  readonly careByAge: {
+    readonly year1: number;
+    readonly year2: number;
+    readonly year3: number;
+    readonly mature: number;
+  };
   readonly buildHours: number;
   readonly superviseHours: number;
   /**

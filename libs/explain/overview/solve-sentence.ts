@@ -14,9 +14,9 @@ export function solveSentence(campus: Campus, { ending, tiers }: SolveReport): s
   if (leading.proven) return 'Proven: no plan does better on any aim, up to and with benefit.';
   if (leading.name !== 'benefit') return `${stopped}. ${unprovenAim(campus, leading)}`;
   if (leading.gap === null) {
-    return `${stopped}. The aims before benefit are proven; how much more benefit a plan could have is not known.`;
+    return `${stopped}; all aims before benefit are proven, and how much more benefit a plan could have is not known.`;
   }
-  return `${stopped}. Within ${percentInWords(leading.gap)} of proven: the aims before benefit are proven, and no plan has more than ${percentInWords(leading.gap)} more benefit.`;
+  return `${stopped} within ${percentInWords(leading.gap)} of proven: all aims before benefit are proven.`;
 }
 
 function stoppedBy(ending: Ending): string {

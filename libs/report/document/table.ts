@@ -11,8 +11,8 @@ export interface Table {
   readonly rows: readonly Row[];
   /** Whether the first cell of each row names the row. */
   readonly rowHeaders: 'first-column' | 'none';
-  /** `compact` suits long tables of numbers, such as the data of a figure. */
-  readonly density: 'regular' | 'compact';
+  /** `compact` suits long tables of numbers, such as the data of a figure; `dense` those of a page. */
+  readonly density: 'regular' | 'compact' | 'dense';
   /** Source or remark below the last row. */
   readonly note?: Inline;
 }

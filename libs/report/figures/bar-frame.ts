@@ -19,7 +19,7 @@ export interface BarFrame {
 }
 
 export const FIGURE_WIDTH = 468;
-const HEIGHT = 236;
+const USUAL_HEIGHT = 236;
 const LABEL_SIZE = 7.5;
 const WIDEST_LABELS = 130;
 
@@ -28,10 +28,11 @@ export function barFrame(bars: StackedBars): BarFrame {
   const labels = Math.max(...names.map((name) => roughTextWidth(name, LABEL_SIZE)));
   const right = FIGURE_WIDTH - Math.min(WIDEST_LABELS, labels) - 22;
   const ticks = axisTicks(greatest(bars), 5);
-  const [left, top, bottom] = [34, 30, HEIGHT - 18];
+  const height = bars.height ?? USUAL_HEIGHT;
+  const [left, top, bottom] = [34, 30, height - 18];
   return {
     width: FIGURE_WIDTH,
-    height: HEIGHT,
+    height,
     left,
     right,
     top,

@@ -18,4 +18,6 @@ export interface StackedBars {
   readonly supplyLabel: string;
   /** Unit of all values, printed above the axis. */
   readonly unit: string;
+  /** Of the drawing, in points. Left out: 236. */
+  readonly height?: number;
 }

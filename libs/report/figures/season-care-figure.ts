@@ -20,6 +20,8 @@ export interface SeasonCare {
   readonly supplyLabel?: string;
   /** Header of the first table column. Left out: `Year`. */
   readonly columnName?: string;
+  /** Of the drawing, in points. Left out: 236. */
+  readonly height?: number;
 }
 
 /**
@@ -33,6 +35,7 @@ export function seasonCareFigure(care: SeasonCare): Figure {
     supply: care.supply,
     supplyLabel: care.supplyLabel ?? 'Supply',
     unit: care.unit,
+    ...(care.height === undefined ? {} : { height: care.height }),
   };
   requireFull(bars, care.title);
   return {

@@ -6,7 +6,7 @@ import { barFrame } from './bar-frame.js';
 import { endLabels } from './bar-end-labels.js';
 import { supplyShapes } from './supply-line.js';
 
-/** The drawing, as wide as the text and 236 points high. */
+/** The drawing, as wide as the text. */
 export function stackedBarsDrawing(bars: StackedBars): Drawing {
   const frame = barFrame(bars);
   return {

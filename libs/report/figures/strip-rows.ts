@@ -4,7 +4,7 @@ import type { Area } from './shapes.js';
 import { HEAVY, label, line, rect, THIN } from './shapes.js';
 import { markHeight, markShapes } from './strip-marks.js';
 import { roughTextWidth } from './text-width.js';
-import type { Band, YearStrip } from './year-strip.js';
+import type { Band, YearName, YearStrip } from './year-strip.js';
 import { firstLimit } from './year-strip.js';
 
 export interface StripRows {
@@ -37,14 +37,14 @@ export function stripRows(strip: YearStrip, width: number): StripRows {
 
 interface RowPlace {
   readonly strip: YearStrip;
-  readonly years: readonly number[];
+  readonly years: readonly YearName[];
   readonly from: number;
   readonly step: number;
   readonly tall: number;
   readonly top: number;
 }
 
-function marksIn({ strip }: RowPlace, year: number) {
+function marksIn({ strip }: RowPlace, year: YearName) {
   return strip.marks.filter((mark) => mark.year === year);
 }
 

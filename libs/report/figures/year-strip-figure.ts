@@ -16,8 +16,8 @@ const WIDTH = 468;
 export function yearStripFigure(strip: YearStrip): Figure {
   requireFull(strip);
   const rows = stripRows(strip, WIDTH);
-  const marks = legend(Object.values(MARK_LOOKS), WIDTH, rows.height + 7);
-  const fills = strip.bands.length === 0 ? [] : Object.values(BAND_FILLS);
+  const marks = legend(looksInUse(strip), WIDTH, rows.height + 7);
+  const fills = strip.bands.length === 0 ? [] : fillsInUse(strip);
   const bands = legend(fills, WIDTH, rows.height + 7 + marks.height);
   return {
     kind: 'figure',
@@ -30,6 +30,21 @@ export function yearStripFigure(strip: YearStrip): Figure {
     },
     table: stripTable(strip),
   };
+}
+
+/** A key to what is drawn; a planned site explains the marks even where there is none. */
+function looksInUse({ marks }: YearStrip) {
+  const states = Object.keys(MARK_LOOKS) as MarkState[];
+  return states
+    .filter((state) => state === 'planned' || marks.some((mark) => mark.state === state))
+    .map((state) => MARK_LOOKS[state]);
+}
+
+/** The whole scale of known shares, and the fill for unknown ones where there are any. */
+function fillsInUse({ bands }: YearStrip) {
+  const { unknown, ...known } = BAND_FILLS;
+  const someUnknown = bands.some(({ shares }) => shares.includes(null));
+  return [...Object.values(known), ...(someUnknown ? [unknown] : [])];
 }
 
 function requireFull({ title, years, bands }: YearStrip): void {
@@ -48,8 +63,13 @@ function stripInWords({ title, years, marks, bands }: YearStrip): string {
   });
   return [
     `${title}. Years ${years[0] ?? ''} to ${years.at(-1) ?? ''} with ${marks.length} sites:`,
-    `${count('planned')} planned, ${count('needs-position')} that need a proposed position,`,
-    `${count('blocked')} blocked.`,
+    `${[
+      `${count('planned')} planned`,
+      ...(count('needs-position') > 0
+        ? [`${count('needs-position')} that need a proposed position`]
+        : []),
+      ...(count('blocked') > 0 ? [`${count('blocked')} blocked`] : []),
+    ].join(', ')}.`,
     ...limits,
     'The table that follows has every year.',
   ].join(' ');

@@ -8,7 +8,13 @@ import { commitmentShortfall } from '#rules/commitment-shortfall.js';
 import { cents, centsToDollars } from '#units/cents.js';
 import type { Shortfall } from '#rules/shortfall.js';
 import { yearsLater } from '#units/fiscal-year.js';
-import { capitalized, counted, dollarsInWords, hoursInWords, wholeInWords } from '#units/in-words.js';
+import {
+  capitalized,
+  counted,
+  dollarsInWords,
+  hoursInWords,
+  wholeInWords,
+} from '#units/in-words.js';
 import type { Ground } from '../ground.js';
 import { fundYears } from '../ledgers/fund-years.js';
 import { lapseRows } from '../ledgers/money-rows.js';
@@ -51,14 +57,37 @@ function careInLastYear({ campus, charges, busy }: Ground, plan: Plan): number {
   return CARE_CLASSES.reduce((sum, c) => sum + (fine?.[c] ?? 0), 0) / FINE_PARTS;
 }
 
-function brokenPromises({ campus }: Ground, plan: Plan): string[] {
-  return campus.commitments.flatMap((commitment) => {
+/** More broken promises than this are counted, not named. */
+const MOST_NAMED = 2;
+
+function brokenPromises(ground: Ground, plan: Plan): string[] {
+  const { campus } = ground;
+  const aspirations = campus.commitments.filter(
+    (c) => c.strength === 'aspiration' && commitmentShortfall(campus, plan, c).amount > 0,
+  ).length;
+  const promises = campus.commitments.filter(({ strength }) => strength !== 'aspiration');
+  const named = promises.flatMap((commitment) => {
     const { amount, whole, unit } = commitmentShortfall(campus, plan, commitment);
     if (amount === 0) return [];
     const part = whole > 0 && amount < whole;
-    const how = part ? `${amountMissing(amount, unit)} of ${wholeInWords(whole)} missing` : 'not kept';
+    const how = part
+      ? `${amountMissing(amount, unit)} of ${wholeInWords(whole)} missing`
+      : 'not kept';
     return [`${commitment.name} (${commitment.strength}): ${how}`];
   });
+  const told =
+    named.length > MOST_NAMED
+      ? [
+          `${counted(named.length, 'promise')} not kept in full, ${bindingBroken(ground, plan)} of them binding`,
+        ]
+      : named;
+  return aspirations === 0 ? told : [...told, `${counted(aspirations, 'aspiration')} not reached`];
+}
+
+function bindingBroken({ campus }: Ground, plan: Plan): number {
+  return campus.commitments.filter(
+    (c) => c.strength === 'binding' && commitmentShortfall(campus, plan, c).amount > 0,
+  ).length;
 }
 
 function amountMissing(amount: number, unit: Shortfall['unit']): string {
@@ -70,5 +99,5 @@ function amountMissing(amount: number, unit: Shortfall['unit']): string {
 
 function lostMoney({ campus }: Ground, plan: Plan): string[] {
   const lost = lapseRows(fundYears(campus, plan)).reduce((sum, { dollars }) => sum + dollars, 0);
-  return lost > 0 ? [`${capitalized(dollarsInWords(lost))} of gifts and grants lapses unspent`] : [];
+  return lost > 0 ? [`${capitalized(dollarsInWords(lost))} given is lost`] : [];
 }

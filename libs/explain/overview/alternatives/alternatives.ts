@@ -19,7 +19,7 @@ export function alternatives(ground: Ground): Alternative[] {
     alternativeRow(ground, plan, {
       kind: 'this-plan',
       title: 'Follow this plan',
-      summary: 'Build in every year that the plan names, and ask for the positions that it needs.',
+      summary: 'Build in its years, and ask for its positions.',
     }),
     ...(plan.decisions.hires.length > 0 ? stopBeforeHiring(ground) : skipNextYear(ground)),
     ...buildNoMore(ground),
@@ -34,7 +34,7 @@ function stopBeforeHiring(ground: Ground): Alternative[] {
   return workedOut(ground, builtThrough(ground, yearsLater(from, -1)), {
     kind: 'stop-before-hiring',
     title: `Stop after ${last}`,
-    summary: `Build as planned through ${last} and no more after. Those already there care for all of it, and no position is asked for.`,
+    summary: `Build through ${last}, then stop, and ask for nobody.`,
   });
 }
 
@@ -44,11 +44,15 @@ function skipNextYear(ground: Ground): Alternative[] {
   const placements = decisions.placements.filter((p) => p.year !== firstYear);
   if (placements.length === decisions.placements.length) return [];
   const label = fiscalYearLabel(firstYear);
-  return workedOut(ground, { ...decisions, placements }, {
-    kind: 'skip-next-year',
-    title: `Skip ${label}`,
-    summary: `Leave out what the plan builds in ${label}, and build the rest as planned.`,
-  });
+  return workedOut(
+    ground,
+    { ...decisions, placements },
+    {
+      kind: 'skip-next-year',
+      title: `Skip ${label}`,
+      summary: `Leave out what the plan builds in ${label}, and build the rest as planned.`,
+    },
+  );
 }
 
 function buildNoMore(ground: Ground): Alternative[] {
@@ -56,7 +60,7 @@ function buildNoMore(ground: Ground): Alternative[] {
   return workedOut(ground, nothing, {
     kind: 'build-no-more',
     title: 'Build no more',
-    summary: 'Care well for the sites that are there, and build no other.',
+    summary: 'Care well for the sites that are there.',
   });
 }
 

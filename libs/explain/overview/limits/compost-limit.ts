@@ -8,9 +8,7 @@ import type { Ground } from '../ground.js';
 import type { LimitRow } from '../plan-overview.js';
 
 const yards = (cubicYards: number): string =>
-  cubicYards < 0.5
-    ? 'less than 1 cubic yard'
-    : counted(cubicYards, 'cubic yard');
+  cubicYards < 0.5 ? 'less than 1 cubic yard' : counted(cubicYards, 'cubic yard');
 
 /** The first season in which campus compost does not cover builds and top-dressing, had none been bought. */
 export function compostLimit(ground: Ground): LimitRow {
@@ -19,7 +17,14 @@ export function compostLimit(ground: Ground): LimitRow {
   const [short] = allocateCompost(campus, decisions, charges).shortages;
   if (!short) {
     const sentence = tightest(ground);
-    return { resource: 'compost', year: null, label: null, shortBy: null, unit: 'cubic yards', sentence };
+    return {
+      resource: 'compost',
+      year: null,
+      label: null,
+      shortBy: null,
+      unit: 'cubic yards',
+      sentence,
+    };
   }
   const season = seasonInstance(campus.calendar, short.at);
   const label = seasonLabel(campus.calendar, season);
@@ -30,7 +35,7 @@ export function compostLimit(ground: Ground): LimitRow {
     label,
     shortBy: amount,
     unit: 'cubic yards',
-    sentence: `In ${label}, builds and older sites take ${yards(amount)} more than the campus has made; the plan buys from then on.`,
+    sentence: `Builds and older sites take ${yards(amount)} more than the campus has; the plan buys from then on.`,
   };
 }
 
@@ -46,5 +51,5 @@ function tightest({ campus, plan, charges }: Ground): string {
   const most = uses.reduce((a, b) => (b.share > a.share ? b : a));
   const label = seasonLabel(calendar, seasonInstance(calendar, most.season));
   const left = centiToYards(centiYards(most.left));
-  return `Campus compost covers every season with none bought. Tightest is ${label}, with ${yards(left)} left.`;
+  return `Enough with none bought. Tightest: ${label}, ${yards(left)} left.`;
 }

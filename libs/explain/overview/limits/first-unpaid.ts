@@ -80,5 +80,7 @@ function layOut(purses: readonly Purse[], dues: readonly Due[]) {
 
 /** Most that matching money may pay of a cost: ratio / (1 + ratio) of it. */
 function matchedShare({ fund: { matchRatio } }: Purse, { amount }: Due): number | undefined {
-  return matchRatio === undefined ? undefined : Math.floor((amount * matchRatio) / (1 + matchRatio));
+  return matchRatio === undefined
+    ? undefined
+    : Math.floor((amount * matchRatio) / (1 + matchRatio));
 }

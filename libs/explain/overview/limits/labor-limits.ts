@@ -5,7 +5,12 @@ import type { LimitRow, SeasonRow } from '../plan-overview.js';
 /** Per season of the year, the first time that those already there cannot do all its work. */
 export function laborLimits(rows: readonly SeasonRow[]): LimitRow[] {
   const names = [...new Set(rows.map(({ season }) => season))];
-  return names.map((name) => laborLimit(name, rows.filter(({ season }) => season === name)));
+  return names.map((name) =>
+    laborLimit(
+      name,
+      rows.filter(({ season }) => season === name),
+    ),
+  );
 }
 
 function laborLimit(name: string, rows: readonly SeasonRow[]): LimitRow {
@@ -14,14 +19,13 @@ function laborLimit(name: string, rows: readonly SeasonRow[]): LimitRow {
   if (!short) return { resource, ...NEVER, sentence: tightest(name, rows) };
   const wanted = wantedHours(short);
   const served = wholeInWords(wanted - short.shortNow);
-  const doing = `work takes ${hoursInWords(wanted)}, and those already there can do ${served}`;
   return {
     resource,
     year: short.year,
     label: short.label,
     shortBy: short.shortNow,
     unit: 'hours',
-    sentence: `In ${short.label}, ${doing}.${short.afterHorizon ? AFTER : ''}`,
+    sentence: `Work takes ${hoursInWords(wanted)}; those already there can do ${served}.${short.afterHorizon ? AFTER : ''}`,
   };
 }
 
@@ -33,7 +37,7 @@ function tightest(name: string, rows: readonly SeasonRow[]): string {
   const most = rows.reduce((a, b) => (use(b) > use(a) ? b : a));
   if (most.supplyNow === 0) return `No work falls in any ${name}.`;
   return (
-    `Those already there can do all work of every ${name}. Tightest is ${most.label}, ` +
-    `with ${percentInWords(use(most))} of ${hoursInWords(most.supplyNow)} in use.`
+    `Enough with those already there. Tightest: ${most.label}, ` +
+    `${percentInWords(use(most))} of ${hoursInWords(most.supplyNow)}.`
   );
 }

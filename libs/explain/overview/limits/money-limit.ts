@@ -8,7 +8,13 @@ import type { FundYear } from '../ledgers/fund-years.js';
 import type { LimitRow } from '../plan-overview.js';
 import { firstUnpaid } from './first-unpaid.js';
 
-const NEVER = { resource: 'money', year: null, label: null, shortBy: null, unit: 'dollars' } as const;
+const NEVER = {
+  resource: 'money',
+  year: null,
+  label: null,
+  shortBy: null,
+  unit: 'dollars',
+} as const;
 
 /**
  * The first year that cannot be paid without money that is only pledged. A verified plan pays every
@@ -29,22 +35,26 @@ export function moneyLimit(ground: Ground, ledger: readonly FundYear[]): LimitRo
     label: year,
     shortBy,
     unit: 'dollars',
-    sentence: `Without what is only pledged (${names}), ${dollarsInWords(shortBy)} of the costs of ${year} cannot be paid.`,
+    sentence: `Without ${names}, only pledged, ${dollarsInWords(shortBy)} of the costs of ${year} cannot be paid.`,
   };
 }
 
 function tightest(ledger: readonly FundYear[], pledged: readonly Fund[]): string {
   const groups = [
-    { what: 'that may pay for building', rows: ledger.filter((row) => paysBuilds(row.fund)) },
-    { what: 'for care, pay and compost', rows: ledger.filter((row) => !paysBuilds(row.fund)) },
+    { what: 'for building', rows: ledger.filter((row) => paysBuilds(row.fund)) },
+    { what: 'for upkeep', rows: ledger.filter((row) => !paysBuilds(row.fund)) },
   ];
-  const years = groups.flatMap(({ what, rows }) => yearsOf(rows).map((year) => ({ what, ...year })));
+  const years = groups.flatMap(({ what, rows }) =>
+    yearsOf(rows).map((year) => ({ what, ...year })),
+  );
   const [first, ...rest] = years.filter(({ had }) => had > 0);
-  const also = pledged.length > 0 ? ', also without what is only pledged' : '';
-  const all = `Every cost of every year is paid${also}.`;
+  const all = pledged.length > 0 ? 'Enough, also without pledges.' : 'Enough for all costs.';
   if (!first) return all;
-  const { year, left, had, what } = rest.reduce((a, b) => (b.left / b.had < a.left / a.had ? b : a), first);
-  return `${all} Tightest is ${fiscalYearLabel(year)}, with ${dollarsInWords(left)} left of the ${dollarsInWords(had)} ${what}.`;
+  const { year, left, what } = rest.reduce(
+    (a, b) => (b.left / b.had < a.left / a.had ? b : a),
+    first,
+  );
+  return `${all} Tightest: ${fiscalYearLabel(year)}, ${dollarsInWords(left)} left ${what}.`;
 }
 
 function paysBuilds(fund: Fund): boolean {
@@ -62,7 +72,8 @@ function yearsOf(rows: readonly FundYear[]): MoneyYear[] {
   const dollars = (amount: number) => centsToDollars(cents(amount));
   return [...new Set(rows.map(({ year }) => year))].map((year) => {
     const ofYear = rows.filter((row) => row.year === year);
-    const sum = (of: (row: FundYear) => number) => dollars(ofYear.reduce((t, row) => t + of(row), 0));
+    const sum = (of: (row: FundYear) => number) =>
+      dollars(ofYear.reduce((t, row) => t + of(row), 0));
     return {
       year,
       left: sum(({ closing, lapsed, fund }) => closing + lapsed - fund.floor),

@@ -1,4 +1,4 @@
-import { counted } from '#units/in-words.js';
+import { capitalized, counted } from '#units/in-words.js';
 import type { LimitRow, YearRow } from '../plan-overview.js';
 
 const NEVER = { resource: 'sites', year: null, label: null, shortBy: null, unit: 'sites' } as const;
@@ -8,14 +8,17 @@ export function sitesLimit(years: readonly YearRow[]): LimitRow {
   const short = years.find(({ sitesWanted, sitesLeft }) => sitesLeft < sitesWanted);
   if (!short) return { ...NEVER, sentence: tightest(years) };
   const { year, sitesLeft, sitesWanted } = short;
-  const left = sitesLeft === 0 ? 'no candidate is left' : `only ${counted(sitesLeft, 'candidate is', 'candidates are')} left`;
+  const left =
+    sitesLeft === 0
+      ? 'no candidate is left'
+      : `only ${counted(sitesLeft, 'candidate is', 'candidates are')} left`;
   return {
     resource: 'sites',
     year,
     label: year,
     shortBy: sitesWanted - sitesLeft,
     unit: sitesWanted - sitesLeft === 1 ? 'site' : 'sites',
-    sentence: `In ${year}, ${left} that could be prepared then; ${counted(sitesWanted, 'is', 'are')} wanted.`,
+    sentence: `${capitalized(left)} that could be prepared then; ${counted(sitesWanted, 'is', 'are')} wanted.`,
   };
 }
 
@@ -23,5 +26,5 @@ function tightest(years: readonly YearRow[]): string {
   const [first, ...rest] = years;
   if (!first) return 'The plan has no year.';
   const least = rest.reduce((a, b) => (b.sitesLeft < a.sitesLeft ? b : a), first);
-  return `Every year has candidates to choose from. Fewest are left in ${least.year}: ${counted(least.sitesLeft, 'site')}.`;
+  return `Enough. Fewest in ${least.year}: ${counted(least.sitesLeft, 'candidate')} open.`;
 }

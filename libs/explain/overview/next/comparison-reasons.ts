@@ -2,7 +2,6 @@ import { candidate } from '#domain/campus.js';
 import type { Placement } from '#domain/plan.js';
 import { measured } from '#estimating/benefit-points/benefit-points.js';
 import { buildType } from '#domain/campus.js';
-import { fiscalYearLabel } from '#units/fiscal-year.js';
 import { dollarsInWords, hoursInWords, ordinal, wholeInWords } from '#units/in-words.js';
 import type { Ground } from '../ground.js';
 import { careHoursAt } from '../labor/busy-season.js';
@@ -21,7 +20,10 @@ interface Comparison {
   sentence(value: number, placement: Placement): string;
 }
 
-/** The site beside all others that could be prepared in the year, in what can be counted. */
+/**
+ * The site beside all others that could be prepared in the year, in what can be counted: `of 16` is
+ * of that many candidates, itself among them, each as the plan would build it.
+ */
 export function comparisonReasons(
   ground: Ground,
   placement: Placement,
@@ -46,14 +48,13 @@ function weighed(
   const { value, rank, placement } = of;
   const { superlative, unit, source } = comparison;
   const middle = (rank.of + 1) / 2;
-  const year = fiscalYearLabel(placement.year);
-  const stands = `${placeInWords(rank, superlative)} of the ${rank.of} candidates that could be prepared in ${year}`;
+  const stands = `${placeInWords(rank, superlative)} of ${rank.of}`;
   return {
     side: speaksFor(rank) ? 'for' : 'against',
     rank: 'comparison',
     size: rank.of > 1 ? Math.abs(rank.place - middle) / (middle - 1 || 1) : 0,
     reason: {
-      sentence: `${comparison.sentence(value, placement)}, the ${stands}.`,
+      sentence: `${comparison.sentence(value, placement)}: ${stands}.`,
       value,
       unit,
       source,
@@ -83,7 +84,7 @@ function comparisons(ground: Ground): Comparison[] {
       better: 'more',
       unit: 'points a year',
       superlative: 'highest',
-      source: 'benefit weights of the campus file; each other candidate as the plan would build it',
+      source: 'committee weights of benefit',
       valueOf: ({ site, buildType: type }) => points(ground, site, type),
       sentence: (value, placement) =>
         `Benefit is ${wholeInWords(value)} points a year${mainlyFor(ground, placement)}`,
@@ -92,7 +93,7 @@ function comparisons(ground: Ground): Comparison[] {
       better: 'more',
       unit: 'walkers a day',
       superlative: 'most',
-      source: 'counts in the campus file; uncounted places left out',
+      source: 'walker counts',
       valueOf: ({ site }) => {
         const { walkersPerDay } = candidate(campus, site).facts;
         return walkersPerDay.known ? walkersPerDay.value : undefined;
@@ -103,7 +104,7 @@ function comparisons(ground: Ground): Comparison[] {
       better: 'less',
       unit: 'hours',
       superlative: 'fewest',
-      source: 'care coefficients of the campus file; each other candidate as the plan would build it',
+      source: 'care coefficients by age',
       valueOf: (placement) => careHoursAt(charges, placement, { age: 2, order: busy.order }),
       sentence: (value) => `Care takes about ${hoursInWords(value)} in its second ${busy.id}`,
     },
@@ -111,7 +112,7 @@ function comparisons(ground: Ground): Comparison[] {
       better: 'less',
       unit: 'dollars',
       superlative: 'lowest',
-      source: 'class 5 estimates from the costs of the campus file',
+      source: 'class 5 estimates',
       valueOf: (placement) => costBandOf(ground, placement).likely,
       sentence: (value) => `Building is likely to cost ${dollarsInWords(value)}`,
     },
@@ -123,7 +124,8 @@ function mainlyFor({ campus }: Ground, { site, buildType: type }: Placement): st
   const parts = campus.benefit.criteria
     .map((c) => ({
       name: c.name.toLowerCase(),
-      points: (c.weight * measured(candidate(campus, site), buildType(campus, type), c)) / c.reference,
+      points:
+        (c.weight * measured(candidate(campus, site), buildType(campus, type), c)) / c.reference,
     }))
     .filter(({ points: share }) => share >= 0.5)
     .sort((a, b) => b.points - a.points)

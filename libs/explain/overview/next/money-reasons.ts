@@ -38,8 +38,7 @@ function weighed(
     ? ` before it lapses on ${lastDayOf(calendar, inflow.lastYear)}`
     : '';
   const sites = inflow.restriction.sites;
-  const few =
-    sites === 'any' ? '' : ` Only ${counted(sites.length, 'candidate')} may use it.`;
+  const few = sites === 'any' ? '' : ` Only ${counted(sites.length, 'candidate')} may use it.`;
   const status = fund.status === 'pledged' ? ' It is pledged and not yet received.' : '';
   return {
     side: 'for',
@@ -49,7 +48,7 @@ function weighed(
       sentence: `Uses ${dollarsInWords(spent)} of “${fund.name}”${expires}.${few}${status}`,
       value: spent,
       unit: 'dollars',
-      source: `campus file, fund ${fund.id}, and this plan’s ledger`,
+      source: `fund ${fund.id}`,
     },
   };
 }

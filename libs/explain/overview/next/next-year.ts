@@ -29,7 +29,10 @@ export function nextYear(ground: Ground, seasons: readonly SeasonRow[]): NextYea
     year: fiscalYearLabel(firstYear),
     planting: plantingLabel(campus.calendar, firstYear),
     comparedWith: rivals.filter((r) => !placements.some((p) => p.site === r.site)).length,
-    sites: placements.map(site).sort((a, b) => b.weight - a.weight).map(({ next }) => next),
+    sites: placements
+      .map(site)
+      .sort((a, b) => b.weight - a.weight)
+      .map(({ next }) => next),
   };
 }
 

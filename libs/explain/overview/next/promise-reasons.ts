@@ -8,29 +8,28 @@ const STRENGTHS: readonly Commitment['strength'][] = ['aspiration', 'intended', 
 
 /** The promises that name this site and that it keeps, and a placement that was set by hand. */
 export function promiseReasons({ campus }: Ground, placement: Placement): Weighed[] {
-  const named = campus.commitments.flatMap(({ name, strength, test, saidTo, document }) => {
+  const named = campus.commitments.flatMap(({ name, strength, test, document }) => {
     if (test.kind !== 'named-site' || test.site !== placement.site) return [];
     if (placement.year > test.by) return [];
     if (test.buildTypes !== 'any' && !test.buildTypes.includes(placement.buildType)) return [];
-    const sentence = `Keeps the ${strength} promise “${name}”, due by ${fiscalYearLabel(test.by)} (made to: ${saidTo}).`;
+    const sentence = `Keeps the ${strength} promise “${name}”, due by ${fiscalYearLabel(test.by)}.`;
     return [
       {
         side: 'for' as const,
         rank: 'promise' as const,
         size: STRENGTHS.indexOf(strength),
-        reason: { sentence, value: 1, unit: 'promise', source: document || 'campus file, commitments' },
+        reason: { sentence, value: 1, unit: 'promise', source: document || 'commitments' },
       },
     ];
   });
   return [...named, ...byHand(campus.handPlacements, placement)];
 }
 
-function byHand(
-  hands: Ground['campus']['handPlacements'],
-  { site, year }: Placement,
-): Weighed[] {
+function byHand(hands: Ground['campus']['handPlacements'], { site, year }: Placement): Weighed[] {
   return hands
-    .filter((h) => h.kind === 'fixed' && h.site === site && (h.year === undefined || h.year === year))
+    .filter(
+      (h) => h.kind === 'fixed' && h.site === site && (h.year === undefined || h.year === year),
+    )
     .map(({ reason }) => ({
       side: 'for',
       rank: 'promise',
@@ -39,7 +38,7 @@ function byHand(
         sentence: `Fixed by hand: ${reason.replace(/\.$/, '')}.`,
         value: null,
         unit: '',
-        source: 'campus file, placements set by hand',
+        source: 'placements set by hand',
       },
     }));
 }

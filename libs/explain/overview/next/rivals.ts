@@ -35,11 +35,7 @@ export interface Rank {
   readonly of: number;
 }
 
-export function rankOf(
-  value: number,
-  others: readonly number[],
-  better: 'more' | 'less',
-): Rank {
+export function rankOf(value: number, others: readonly number[], better: 'more' | 'less'): Rank {
   const ahead = others.filter((o) => (better === 'more' ? o > value : o < value)).length;
   return { place: ahead + 1, of: others.length + 1 };
 }

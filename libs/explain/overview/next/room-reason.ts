@@ -21,8 +21,8 @@ export function roomReason(
   const share = Math.max(0, free / row.supplyNow);
   const sentence =
     row.shortNow > 0
-      ? `In its second ${row.season}, ${row.label}, ${hoursInWords(row.shortNow)} are short without positions that are only proposed.`
-      : `In its second ${row.season}, ${row.label}, those already there keep ${hoursInWords(Math.max(0, free))} free (${percentInWords(share)}) after all work of the plan.`;
+      ? `In its second ${row.season} ${hoursInWords(row.shortNow)} are short without positions that are only proposed.`
+      : `In its second ${row.season} those already there keep ${hoursInWords(Math.max(0, free))} free (${percentInWords(share)}).`;
   return [
     {
       side: share >= THIN && row.shortNow === 0 ? 'for' : 'against',
@@ -32,7 +32,7 @@ export function roomReason(
         sentence,
         value: row.shortNow > 0 ? row.shortNow : Math.max(0, free),
         unit: 'hours',
-        source: 'this plan’s hours by season',
+        source: 'hours of this plan',
       },
     },
   ];

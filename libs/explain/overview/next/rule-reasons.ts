@@ -24,11 +24,12 @@ export function ruleReasons(
   ];
 }
 
-const rule = (
-  side: Weighed['side'],
-  size: number,
-  reason: Weighed['reason'],
-): Weighed => ({ side, rank: 'rule', size, reason });
+const rule = (side: Weighed['side'], size: number, reason: Weighed['reason']): Weighed => ({
+  side,
+  rank: 'rule',
+  size,
+  reason,
+});
 
 function opened({ campus }: Ground, { site }: Placement): Weighed[] {
   return campus.precedence
@@ -38,7 +39,7 @@ function opened({ campus }: Ground, { site }: Placement): Weighed[] {
         sentence: `Opens the way for ${siteName(campus, after)}. ${reason}`,
         value: 1,
         unit: 'site',
-        source: 'campus file, what comes before what',
+        source: 'order of sites',
       }),
     );
 }
@@ -52,7 +53,7 @@ function ruledOut({ campus }: Ground, { site }: Placement): Weighed[] {
         sentence: `Rules out ${listInWords(others)} for good. ${reason}`,
         value: others.length,
         unit: 'sites',
-        source: 'campus file, sites of which one may be built',
+        source: 'sites of which one may be built',
       });
     });
 }
@@ -98,7 +99,7 @@ function unsettled(open: readonly UnknownRow[]): Weighed[] {
       sentence: `${counted(open.length, 'question is', 'questions are')} still open; each is listed with who can settle it.`,
       value: open.length,
       unit: 'open questions',
-      source: 'campus file, gates and facts of the site',
+      source: 'gates and facts of the site',
     }),
   ];
 }

@@ -51,10 +51,7 @@ function yearsTested(ground: Ground, { test }: Commitment): Span | undefined {
   return spanOf(ground.years, missed);
 }
 
-function spanOf(
-  years: readonly FiscalYear[],
-  missed: readonly FiscalYear[],
-): Span | undefined {
+function spanOf(years: readonly FiscalYear[], missed: readonly FiscalYear[]): Span | undefined {
   const [first, last] = [years[0], years.at(-1)];
   return first === undefined || last === undefined ? undefined : { first, last, missed };
 }

@@ -24,7 +24,7 @@ function consequenceOf(ground: Ground, site: CandidateSite, gate: Gate): string 
   const place = ground.placed.get(site.id);
   const rests = place !== undefined && barred.includes(place.buildType);
   if (rests) {
-    return `The plan counts on a pass before ${preparing(ground.campus.calendar, place.year)}; without one the site waits.`;
+    return `The plan counts on a pass by ${preparing(ground.campus.calendar, place.year)}, or the site waits.`;
   }
   const what =
     barred.length === site.buildTypes.length

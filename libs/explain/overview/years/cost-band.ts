@@ -7,8 +7,8 @@ import type { Ground } from '../ground.js';
 import type { CostBand } from '../plan-overview.js';
 
 /**
- * Expected range of a concept estimate about the likely cost: -30 % to +50 %. AACE International's
- * recommended practice 18R-97 puts class 5 between -20 to -50 % and +30 to +100 %.
+ * Expected range of a concept estimate (AACE class 5) about the likely cost: -30 % to +50 %, within
+ * the ranges of recommended practice 18R-97 as remembered (-20 to -50 %, +30 to +100 %), not looked up.
  */
 export const CLASS_5 = { below: -0.3, above: 0.5 };
 

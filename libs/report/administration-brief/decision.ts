@@ -1,0 +1,34 @@
+import type { HireRow, PlanOverview } from '#explain/overview/plan-overview.js';
+import { dollarsInWords, listInWords } from '#units/in-words.js';
+import { callout } from '../document/boxes.js';
+import { bold } from '../document/inline.js';
+import type { Block } from '../document/plan-document.js';
+import { list } from '../document/text-blocks.js';
+import { bandInWords } from './words.js';
+
+/** The ask in one sentence, then the plan in short. */
+export function decisionBlocks(overview: PlanOverview): readonly Block[] {
+  const { headline } = overview;
+  return [
+    callout('decision', 'Decision sought', [ask(overview)]),
+    list('bullet', [
+      [bold('First limit. '), { text: headline.firstLimit }],
+      [bold('Promise. '), { text: headline.promise }],
+    ]),
+  ];
+}
+
+function ask({ next, hires }: PlanOverview): string {
+  const note = firstAsk(hires);
+  if (next.sites.length === 0) return `Agree to prepare no site in ${next.year}${note}.`;
+  const sites = next.sites.map(
+    (s) => `${s.site} ${s.name} (likely ${dollarsInWords(s.cost.likely)}; ${bandInWords(s.cost)})`,
+  );
+  return `Approve preparing ${listInWords(sites)} in ${next.year}, for planting in ${next.planting}${note}.`;
+}
+
+function firstAsk([first]: readonly HireRow[]): string {
+  if (!first) return '';
+  const name = first.count === 1 ? first.position : `${first.count} of ${first.position}`;
+  return `, and note that the first new position (${name}) must be asked for by ${first.askBy}`;
+}

@@ -1,0 +1,38 @@
+import type { NextSite, NextYear, PlanOverview } from '#explain/overview/plan-overview.js';
+import { listInWords } from '#units/in-words.js';
+import { caution } from '../document/boxes.js';
+import { bold, type Run } from '../document/inline.js';
+import type { Block } from '../document/plan-document.js';
+import { heading, paragraph } from '../document/text-blocks.js';
+import { factTable } from './facts.js';
+
+/** The decision of the coming year: what, why, why not, what is open, what to mind. */
+export function nextSiteBlocks({ next, cautions }: PlanOverview): readonly Block[] {
+  if (next.sites.length === 0) {
+    return [
+      heading(1, `Next year: no site in ${next.year}`),
+      paragraph('Use the year to settle what is not known; each answer can open a site.'),
+    ];
+  }
+  return [
+    heading(1, headingOf(next)),
+    factTable(next),
+    ...(cautions.length === 0 ? [] : [caution('at the site', [cautions.flatMap(cautionRuns)])]),
+  ];
+}
+
+function headingOf({ sites }: NextYear): string {
+  const [first] = sites;
+  if (first && sites.length === 1) return `Next site: ${named(first)}`;
+  return `Next sites: ${listInWords(sites.map(({ site }) => site))}`;
+}
+
+function named({ site, name }: NextSite): string {
+  return `${site} ${name}`;
+}
+
+/** One caution of a run-on paragraph, its subject in bold: `Digging: first call ...`. */
+function cautionRuns(text: string): Run[] {
+  const colon = text.indexOf(':') + 1;
+  return [bold(text.slice(0, colon)), { text: `${text.slice(colon)} ` }];
+}

@@ -1,0 +1,86 @@
+import type { PlanOverview, SeasonRow, YearRow } from '#explain/overview/plan-overview.js';
+import { capitalized } from '#units/in-words.js';
+import type { Hatch } from '../document/drawing.js';
+import type { Figure } from '../document/figure.js';
+import type { Block } from '../document/plan-document.js';
+import { heading, smallPrint } from '../document/text-blocks.js';
+import type { Series } from '../figures/bars.js';
+import { seasonCareFigure } from '../figures/season-care-figure.js';
+import { stackFigures } from '../figures/stack-figures.js';
+import { yearStripFigure } from '../figures/year-strip-figure.js';
+import type { SiteMark } from '../figures/year-strip.js';
+import { lapsesInWords } from './lapses.js';
+import { busySeasonRows } from './season.js';
+import { bandsOf } from './shares.js';
+import { yearTable } from './year-table.js';
+
+/** Lower than usual, so that strip and bars stand on one page. */
+const BARS_HEIGHT = 200;
+
+/** All years on one page: the strip of sites and limits above the care of the busiest season. */
+export function timelineBlocks(overview: PlanOverview): readonly Block[] {
+  const rows = busySeasonRows(overview);
+  const season = rows[0]?.season;
+  if (season === undefined) return [];
+  const title = `Sites, limits and ${season} hours by fiscal year`;
+  return [
+    heading(1, `All years, and the ${season} care that piles up`),
+    stackFigures(stripOf(overview), barsOf(season, rows), {
+      title,
+      table: yearTable(overview, rows),
+    }),
+    smallPrint(
+      `A site stands in the year in which it is prepared. Shares of a limit leave out what is only proposed: ${season} hours of those already there, money to spend, compost in the fullest season, sites wanted of those still open. Hours are planning coefficients, mostly judgement: a forecast, not a staffing entitlement.${blockedInWords(overview.years)}${lapsesInWords(overview.lapses)}`,
+    ),
+  ];
+}
+
+function stripOf(overview: PlanOverview): Figure {
+  return yearStripFigure({
+    title: 'Sites and limits',
+    years: overview.years.map(({ year }) => year),
+    marks: overview.years.flatMap(marksOf),
+    bands: bandsOf(overview),
+  });
+}
+
+function marksOf({ year, sites }: YearRow): SiteMark[] {
+  return sites.map(({ site, needsProposedPosition }) => ({
+    year,
+    label: site,
+    state: needsProposedPosition ? 'needs-position' : 'planned',
+  }));
+}
+
+function barsOf(season: string, rows: readonly SeasonRow[]): Figure {
+  const series = (label: string, hatch: Hatch, of: (row: SeasonRow) => number): Series => ({
+    label,
+    hatch,
+    values: rows.map(of),
+  });
+  return seasonCareFigure({
+    title: `${capitalized(season)} hours against those already there`,
+    years: rows.map(({ year }) => year),
+    unit: `${capitalized(season)} hours`,
+    supplyLabel: 'Already there',
+    height: BARS_HEIGHT,
+    series: [
+      series('Mature care', 'light', ({ careByAge }) => careByAge.mature),
+      series('Years 2 and 3', 'diagonal', ({ careByAge }) => careByAge.year2 + careByAge.year3),
+      series('Year 1', 'dark', ({ careByAge }) => careByAge.year1),
+      series('Other work', 'cross', (row) => row.buildHours + row.superviseHours),
+    ],
+    supply: rows.map(({ supplyNow }) => supplyNow),
+  });
+}
+
+/** Sites that works keep from being prepared, with their years. */
+function blockedInWords(years: readonly YearRow[]): string {
+  const sites = [...new Set(years.flatMap(({ blocked }) => blocked))];
+  if (sites.length === 0) return '';
+  const spans = sites.map((site) => {
+    const of = years.filter(({ blocked }) => blocked.includes(site)).map(({ year }) => year);
+    return `${site} (${of.length > 1 ? `${of[0] ?? ''} to ${of.at(-1) ?? ''}` : (of[0] ?? '')})`;
+  });
+  return ` Blocked by works: ${spans.join(', ')}.`;
+}
