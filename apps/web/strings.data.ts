@@ -66,7 +66,8 @@ export const strings = {
     none: (year: string): string => `No site is to be prepared in ${year}.`,
     noneRemedy:
       'Use the year to clear what is listed under “To find out”, then solve again: each answer can free a site.',
-    facts: (zone: string, type: string, area: string): string => `${zone}; ${type}; ${area} sq\u00a0ft.`,
+    facts: (zone: string, type: string, area: string): string =>
+      `${zone}; ${type}; ${area} sq\u00a0ft.`,
     for: 'Reasons for',
     against: 'Reasons against',
     noneAgainst: 'The plan records no reason against. Ask those who know the ground.',
