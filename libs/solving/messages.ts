@@ -1,5 +1,6 @@
 import type { Campus } from '#domain/campus.js';
 import type { Plan } from '#domain/plan.js';
+import type { ConflictMember } from '#domain/tier.js';
 import type { SolveProgress, SolveSettings } from '#optimizer/solve/settings.js';
 import type { SolveResult } from '#optimizer/solve/solve-campus.js';
 
@@ -16,4 +17,5 @@ export type ThreadMessage =
   | { readonly kind: 'started'; readonly solverName: string; readonly solverVersion: string }
   | { readonly kind: 'progress'; readonly progress: SolveProgress }
   | { readonly kind: 'plan'; readonly plan: Plan; readonly values: readonly number[] }
+  | { readonly kind: 'no-plan'; readonly conflict: readonly ConflictMember[] }
   | { readonly kind: 'result'; readonly result: SolveResult };

@@ -1,6 +1,7 @@
 import { Worker } from 'node:worker_threads';
 import type { Campus } from '#domain/campus.js';
 import type { Plan } from '#domain/plan.js';
+import type { ConflictMember } from '#domain/tier.js';
 import { reportCutShort } from '#optimizer/solve/cut-short.js';
 import type { SolveProgress, SolveSettings } from '#optimizer/solve/settings.js';
 import type { SolveResult } from '#optimizer/solve/solve-campus.js';
@@ -42,6 +43,7 @@ export function solveInThread(
 class ThreadSolve {
   private readonly stop = new SharedArrayBuffer(1);
   private readonly worker: Worker;
+  private conflict: readonly ConflictMember[] | undefined;
   private best: { plan: Plan; values: readonly number[] } | undefined;
   private solver = { solverName: 'none', solverVersion: 'not started' };
   private readonly timers: NodeJS.Timeout[] = [];
@@ -83,6 +85,9 @@ class ThreadSolve {
         this.best = { plan: message.plan, values: message.values };
         this.hooks.onPlan?.(message.plan, message.values);
         return;
+      case 'no-plan':
+        this.conflict = message.conflict;
+        return;
       case 'result':
         resolve(message.result);
     }
@@ -103,6 +108,7 @@ class ThreadSolve {
   }
 
   private cutShort(why: 'time-limit' | 'cancelled'): SolveResult {
+    if (this.conflict) return { report: { ending: 'no-plan', tiers: [], conflict: this.conflict } };
     if (!this.best) return { report: { ending: `${why}-without-plan`, tiers: [], conflict: [] } };
     const report = reportCutShort(this.campus, this.best.values, why);
     return { report, plan: this.best.plan };

@@ -17,6 +17,7 @@ const result = solveCampus(order.campus, solver, {
     elapsed: () => (performance.now() - began) / 1000,
     shouldStop: () => Atomics.load(stop, 0) === 1,
     onProgress: (progress) => tell({ kind: 'progress', progress }),
+    onNoPlan: (conflict) => tell({ kind: 'no-plan', conflict }),
     onPlan: (plan, values) => tell({ kind: 'plan', plan, values }),
   },
 });

@@ -11,7 +11,7 @@ import { tiersOf } from '../tiers/tier-list.js';
 import { judgeDecisions } from './incumbent.js';
 import { limitsOf, withoutCommitment } from './relaxations.js';
 import type { SolveSettings, SolveSurroundings } from './settings.js';
-import { solveTier } from './solve-tier.js';
+import { relaxationBound, solveTier } from './solve-tier.js';
 
 /** Seconds that one test of a smaller set may take. */
 const TEST_SECONDS = 10;
@@ -20,21 +20,30 @@ const TEST_NODES = 2000;
 /**
  * A smallest group of binding commitments and limits that cannot all hold: each member is dropped in
  * turn, and stays dropped only where the rest is still proven to admit no plan (deletion filter).
- * A member whose test ends undecided stays in the group.
+ * A member whose test ends undecided, or for whose test no time is left, stays in the group.
  */
-export function conflictSet(
-  campus: Campus,
-  solver: Solver,
-  run: { readonly settings: SolveSettings; readonly around: SolveSurroundings },
-): ConflictMember[] {
+export function conflictSet(campus: Campus, solver: Solver, run: ConflictRun): ConflictMember[] {
   let rest = campus;
-  const kept: ConflictMember[] = [];
-  for (const { member, without } of droppable(campus)) {
-    const fewer = without(rest);
-    if (!run.around.shouldStop() && provenImpossible(fewer, solver, run)) rest = fewer;
-    else kept.push(member);
+  let members = droppable(campus);
+  for (const each of [...members]) {
+    run.around.onNoPlan(members.map((m) => m.member));
+    if (outOfTime(run)) break;
+    const fewer = each.without(rest);
+    if (!provenImpossible(fewer, solver, run)) continue;
+    rest = fewer;
+    members = members.filter((m) => m !== each);
   }
-  return kept;
+  run.around.onNoPlan(members.map((m) => m.member));
+  return members.map((m) => m.member);
+}
+
+interface ConflictRun {
+  readonly settings: SolveSettings;
+  readonly around: SolveSurroundings;
+}
+
+function outOfTime({ settings, around }: ConflictRun): boolean {
+  return around.shouldStop() || (settings.seconds !== undefined && around.elapsed() >= settings.seconds);
 }
 
 interface Droppable {
@@ -55,21 +64,21 @@ function droppable(campus: Campus): Droppable[] {
 function provenImpossible(
   campus: Campus,
   solver: Solver,
-  { settings, around }: { readonly settings: SolveSettings; readonly around: SolveSurroundings },
+  run: ConflictRun,
 ): boolean {
+  const { settings } = run;
   const charges = campusCharges(campus);
   const ground = { campus, charges, lifecycles: possibleLifecycles(campus, charges) };
   if (constructed(ground)) return false;
   const first = tiersOf(campus)[0]?.name ?? '';
+  const limits = settings.work === undefined ? { seconds: TEST_SECONDS } : { nodes: TEST_NODES };
+  const question = { ground, solver, tier: first, held: new Map(), limits, seed: settings.seed };
+  const shouldStop = () => outOfTime(run);
+  if (relaxationBound({ ...question, shouldStop }) === 'infeasible') return true;
   let found = false;
   const outcome = solveTier({
-    ground,
-    solver,
-    tier: first,
-    held: new Map(),
-    limits: settings.work === undefined ? { seconds: TEST_SECONDS } : { nodes: TEST_NODES },
-    seed: settings.seed,
-    shouldStop: () => found || around.shouldStop(),
+    ...question,
+    shouldStop: () => found || outOfTime(run),
     onBound: () => undefined,
     onDecisions: () => (found = true),
   });

@@ -1,4 +1,5 @@
 import type { Plan } from '#domain/plan.js';
+import type { ConflictMember } from '#domain/tier.js';
 
 /** When a solve stops. Without `seconds` and `work` it runs until every tier is proven. */
 export interface SolveSettings {
@@ -25,6 +26,8 @@ export interface SolveSurroundings {
   elapsed(): number;
   shouldStop(): boolean;
   onProgress(progress: SolveProgress): void;
+  /** It is proven that there is no plan; what cannot all hold, as far as it is narrowed down. */
+  onNoPlan(conflict: readonly ConflictMember[]): void;
   /** A verified plan that is better than any before. */
   onPlan(plan: Plan, values: readonly number[]): void;
 }

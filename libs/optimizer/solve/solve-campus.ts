@@ -112,11 +112,13 @@ class CampusSolve {
       return 'solved';
     }
     if (this.shouldStop()) return 'solved';
-    const relaxed = this.best ? this.improveTier(place, tier) : null;
+    const floor = place < benefitPlace(this.tiers) ? 0 : null;
+    const relaxed = this.best ? (this.improveTier(place, tier) ?? floor) : null;
     if (this.best && !this.worthWhole(place, relaxed)) {
       this.results.push(tierResult(tier, this.best.values[place] ?? 0, relaxed));
       return 'solved';
     }
+    if (!this.best && this.relaxationIsImpossible(place, tier)) return 'no-plan';
     const outcome = this.solveWhole(place, tier);
     if (outcome.ended === 'infeasible') return this.infeasible(tier);
     if (outcome.decisions) this.offer(outcome.decisions);
@@ -165,6 +167,13 @@ class CampusSolve {
       ...(rounds === undefined ? {} : { rounds }),
     });
     return bound;
+  }
+
+  /** Where even fractions of sites and people keep no rule, whole ones cannot; and that is soon known. */
+  private relaxationIsImpossible(place: number, tier: Tier): boolean {
+    const limits = wholeLimits(this.placeOf(place));
+    const shouldStop = () => this.shouldStop();
+    return relaxationBound({ ...this.common(place, tier), shouldStop, limits }) === 'infeasible';
   }
 
   private solveWhole(place: number, tier: Tier): TierOutcome {
