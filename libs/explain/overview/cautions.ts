@@ -59,7 +59,7 @@ const CAUTIONS: readonly Caution[] = [
     appliesTo: ({ type }) => type.edible,
   },
   {
-    text: 'Access: loose chips are no accessible route. The accessibility office reviews paths, beds and signs.',
+    text: 'Access: loose chips are no accessible route.',
   },
 ];
 

@@ -12,7 +12,7 @@ export function solveSentence(campus: Campus, { ending, tiers }: SolveReport): s
   const stopped = stoppedBy(ending);
   if (!leading) return `${stopped}; how much better a plan could be is not known.`;
   if (leading.proven) return 'Proven: no plan does better on any aim, up to and with benefit.';
-  if (leading.name !== 'benefit') return `${stopped}. ${unprovenAim(campus, leading)}`;
+  if (leading.name !== 'benefit') return `${stopped}; ${unprovenAim(campus, leading)}`;
   if (leading.gap === null) {
     return `${stopped}; all aims before benefit are proven, and how much more benefit a plan could have is not known.`;
   }
@@ -27,12 +27,9 @@ function stoppedBy(ending: Ending): string {
 }
 
 function unprovenAim(campus: Campus, tier: TierResult): string {
-  const aim = aimInWords(campus, tier.name);
-  const value = amountOf(tier, tier.value);
-  if (tier.bound === null) {
-    return `Not proven from this aim on: ${aim} (${value}); how much better a plan could be is not known.`;
-  }
-  return `Not proven from this aim on: ${aim} is ${value} here, and no plan has less than ${amountOf(tier, tier.bound)}.`;
+  const aim = `not proven: ${aimInWords(campus, tier.name)}, ${amountOf(tier, tier.value)} here`;
+  const best = tier.bound === null ? 'not known' : amountOf(tier, tier.bound);
+  return `${aim}; at best ${best}.`;
 }
 
 const AIMS: Readonly<Record<string, string>> = {
@@ -43,7 +40,7 @@ const AIMS: Readonly<Record<string, string>> = {
 function aimInWords({ commitments }: Campus, tier: string): string {
   const id = tier.replace(/^commitment:/, '');
   const promise = commitments.find((c) => c.id === id);
-  return promise ? `the shortfall of “${promise.name}”` : (AIMS[tier] ?? tier);
+  return promise ? `shortfall of “${promise.name}”` : (AIMS[tier] ?? tier);
 }
 
 function amountOf({ unit }: TierResult, value: number): string {

@@ -12,7 +12,7 @@ export interface TableLook {
 const LOOKS: Record<Table['density'], TableLook> = {
   regular: { cell: TYPE.cell, padX: 6, padY: 3.5 },
   compact: { cell: TYPE.compactCell, padX: 5, padY: 1.75 },
-  dense: { cell: TYPE.compactCell, padX: 3, padY: 0.5 },
+  dense: { cell: TYPE.compactCell, padX: 3, padY: 0.25 },
 };
 
 export function tableLook(density: Table['density']): TableLook {

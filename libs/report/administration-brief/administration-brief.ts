@@ -50,9 +50,9 @@ function blocksOf(overview: PlanOverview): readonly Block[] {
     ...promiseBlocks(overview),
     ...askBlocks(overview),
     ...optionBlocks(overview),
-    ...unknownBlocks(overview),
+    ...aboutBlocks(),
     pageBreak(),
     ...timelineBlocks(overview),
-    ...aboutBlocks(),
+    ...unknownBlocks(overview),
   ];
 }

@@ -14,24 +14,26 @@ import { busySeasonRows } from './season.js';
 import { bandsOf } from './shares.js';
 import { yearTable } from './year-table.js';
 
-/** Lower than usual, so that strip and bars stand on one page. */
-const BARS_HEIGHT = 200;
+/** Height of strip and bars together, so that they stand on one page, and least height of bars; points. */
+const BOTH = 510;
+const LEAST_BARS = 140;
 
 /** All years on one page: the strip of sites and limits above the care of the busiest season. */
 export function timelineBlocks(overview: PlanOverview): readonly Block[] {
   const rows = busySeasonRows(overview);
   const season = rows[0]?.season;
   if (season === undefined) return [];
-  const title = `Sites, limits and ${season} hours by fiscal year`;
+  const strip = stripOf(overview);
+  const height = Math.max(LEAST_BARS, BOTH - strip.drawing.height);
   return [
     heading(1, `All years, and the ${season} care that piles up`),
-    stackFigures(stripOf(overview), barsOf(season, rows), {
-      title,
-      table: yearTable(overview, rows),
-    }),
     smallPrint(
       `A site stands in the year in which it is prepared. Shares of a limit leave out what is only proposed: ${season} hours of those already there, money to spend, compost in the fullest season, sites wanted of those still open. Hours are planning coefficients, mostly judgement: a forecast, not a staffing entitlement.${blockedInWords(overview.years)}${lapsesInWords(overview.lapses)}`,
     ),
+    stackFigures(strip, barsOf(season, rows, height), {
+      title: `Sites, limits and ${season} hours by fiscal year`,
+      table: yearTable(overview, rows),
+    }),
   ];
 }
 
@@ -52,7 +54,7 @@ function marksOf({ year, sites }: YearRow): SiteMark[] {
   }));
 }
 
-function barsOf(season: string, rows: readonly SeasonRow[]): Figure {
+function barsOf(season: string, rows: readonly SeasonRow[], height: number): Figure {
   const series = (label: string, hatch: Hatch, of: (row: SeasonRow) => number): Series => ({
     label,
     hatch,
@@ -63,7 +65,7 @@ function barsOf(season: string, rows: readonly SeasonRow[]): Figure {
     years: rows.map(({ year }) => year),
     unit: `${capitalized(season)} hours`,
     supplyLabel: 'Already there',
-    height: BARS_HEIGHT,
+    height,
     series: [
       series('Mature care', 'light', ({ careByAge }) => careByAge.mature),
       series('Years 2 and 3', 'diagonal', ({ careByAge }) => careByAge.year2 + careByAge.year3),
@@ -80,7 +82,8 @@ function blockedInWords(years: readonly YearRow[]): string {
   if (sites.length === 0) return '';
   const spans = sites.map((site) => {
     const of = years.filter(({ blocked }) => blocked.includes(site)).map(({ year }) => year);
-    return `${site} (${of.length > 1 ? `${of[0] ?? ''} to ${of.at(-1) ?? ''}` : (of[0] ?? '')})`;
+    const id = site.split(' ')[0] ?? site;
+    return `${id} (${of.length > 1 ? `${of[0] ?? ''} to ${of.at(-1) ?? ''}` : (of[0] ?? '')})`;
   });
   return ` Blocked by works: ${spans.join(', ')}.`;
 }

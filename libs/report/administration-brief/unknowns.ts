@@ -6,9 +6,9 @@ import { paragraph } from '../document/text-blocks.js';
 import { firstSentence } from './first-sentence.js';
 
 /** Most lines of the table: a brief names the first, and the plan's page holds all. */
-const MOST = 3;
+const MOST = 4;
 /** Fewer where several sites of the first year need the room. */
-const LEAST = 1;
+const LEAST = 2;
 
 /** What is not known, of the sites that come first and of money, with who clears it. */
 export function unknownBlocks({ unknowns, next }: PlanOverview): readonly Block[] {

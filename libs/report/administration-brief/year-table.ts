@@ -23,7 +23,7 @@ export function yearTable(overview: PlanOverview, seasons: readonly SeasonRow[])
     density: 'dense',
     columns: [
       textColumn('Year', 1),
-      textColumn('Sites', 3.2),
+      textColumn('Sites', 9),
       ...HOURS.map((header) => numberColumn(header)),
       ...bands.map(({ label }) => numberColumn(`${label}, %`)),
       ...MONEY.map((header) => numberColumn(header)),

@@ -2,7 +2,7 @@ import { yearAt } from '#domain/calendar.js';
 import type { Fund } from '#domain/money.js';
 import { cents, centsToDollars } from '#units/cents.js';
 import { fiscalYearLabel, type FiscalYear } from '#units/fiscal-year.js';
-import { dollarsInWords, listInWords } from '#units/in-words.js';
+import { counted, dollarsInWords } from '#units/in-words.js';
 import type { Ground } from '../ground.js';
 import type { FundYear } from '../ledgers/fund-years.js';
 import type { LimitRow } from '../plan-overview.js';
@@ -28,15 +28,22 @@ export function moneyLimit(ground: Ground, ledger: readonly FundYear[]): LimitRo
   if (!short) return { ...NEVER, sentence: tightest(ledger, pledged) };
   const year = fiscalYearLabel(yearAt(campus.calendar, short.yearIndex));
   const shortBy = centsToDollars(cents(short.amount));
-  const names = listInWords(pledged.map(({ name }) => `“${name}”`));
   return {
     resource: 'money',
     year,
     label: year,
     shortBy,
     unit: 'dollars',
-    sentence: `Without ${names}, only pledged, ${dollarsInWords(shortBy)} of the costs of ${year} cannot be paid.`,
+    sentence: `Without ${pledgesInWords(ground, pledged)}, ${dollarsInWords(shortBy)} of the costs of ${year} cannot be paid.`,
   };
+}
+
+/** The pledges that the plan spends from: the one by name, several by number. */
+function pledgesInWords({ plan }: Ground, pledged: readonly Fund[]): string {
+  const used = pledged.filter(({ id }) => plan.spending.some(({ fund }) => fund === id));
+  const [first] = used;
+  if (first && used.length === 1) return `“${first.name}”, only pledged`;
+  return `${counted(used.length, 'fund')} only pledged`;
 }
 
 function tightest(ledger: readonly FundYear[], pledged: readonly Fund[]): string {
