@@ -70,7 +70,7 @@ function highsOptions({ limits, seed, relaxed }: SolveOptions): Record<string, s
     ...(limits.seconds === undefined ? {} : { time_limit: limits.seconds }),
     ...(limits.nodes === undefined ? {} : { mip_max_nodes: limits.nodes }),
     ...(limits.iterations === undefined ? {} : { simplex_iteration_limit: limits.iterations }),
-    ...(relaxed ? { solver: 'ipm', run_crossover: 'off' } : {}),
+    ...(relaxed ? { solver: 'simplex', presolve: 'off' } : {}),
     mip_rel_gap: limits.relativeGap ?? 0,
     mip_abs_gap: limits.absoluteGap ?? 1e-9,
   };
@@ -81,8 +81,7 @@ function callbacks(
   { hooks }: SolveOptions,
   onInterrupt: () => void,
 ): HighsCallbackMap | undefined {
-  const { mipImprovingSolution, mipInterrupt, simplexInterrupt, ipmInterrupt } =
-    highs.constants.callbackType;
+  const { mipImprovingSolution, mipInterrupt, simplexInterrupt } = highs.constants.callbackType;
   if (!hooks) return undefined;
   const stopIfAsked = (event: { interrupt(): void }) => {
     if (!hooks.shouldStop?.()) return;
@@ -99,9 +98,6 @@ function callbacks(
       stopIfAsked(event);
     },
     [simplexInterrupt](event) {
-      stopIfAsked(event);
-    },
-    [ipmInterrupt](event) {
       stopIfAsked(event);
     },
   };
@@ -131,10 +127,6 @@ function readOutcome(ran: Ran): SolveOutcome {
       return stoppedOutcome(ran, 'work');
     case known.interrupted:
       return stoppedOutcome(ran, ran.interrupted ? 'interrupted' : 'work');
-    case known.unknown:
-      // An interior-point run that is stopped early cannot say what it has.
-      if (ran.options.relaxed) return stoppedOutcome(ran, ran.interrupted ? 'interrupted' : 'time');
-      throw unhandled(status);
     default:
       throw unhandled(status);
   }

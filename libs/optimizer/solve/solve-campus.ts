@@ -93,7 +93,8 @@ class CampusSolve {
 
   /** Takes decisions that a search or the solver calls feasible; true where they are the best so far. */
   private offer(decisions: Decisions): boolean {
-    return this.keepBetter(verifiedIncumbent(this.campus, decisions, this.ground.charges));
+    const found = verifiedIncumbent(this.campus, decisions, this.ground.charges);
+    return found !== undefined && this.keepBetter(found);
   }
 
   private keepBetter(found: Incumbent): boolean {

@@ -15,8 +15,8 @@ export function tierResult(tier: Tier, value: number, rawBound: number | null): 
     value,
     bound,
     gap,
-    tolerance: tier.tolerance,
-    proven: bound !== null && Math.abs(value - bound) <= tier.tolerance + 1e-9,
+    tolerance: tier.tolerance + tier.rounding,
+    proven: bound !== null && Math.abs(value - bound) <= tier.tolerance + tier.rounding + 1e-9,
   };
 }
 

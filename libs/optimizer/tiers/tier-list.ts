@@ -1,5 +1,7 @@
+import { plannedSeasons } from '#domain/calendar.js';
 import type { Campus } from '#domain/campus.js';
 import type { Commitment } from '#domain/commitment.js';
+import { CARE_CLASSES } from '#estimating/site-charges/type-profile.js';
 
 /** One thing that a plan is judged by, in the order of judging. */
 export interface Tier {
@@ -8,6 +10,11 @@ export interface Tier {
   readonly sense: 'min' | 'max';
   /** Absolute slack within which the tier is held while later ones improve. */
   readonly tolerance: number;
+  /**
+   * How far the accounts may lie above the exact model: care is rounded up to hundredths of an hour
+   * class by class in each season.
+   */
+  readonly rounding: number;
   /** For an intended commitment. */
   readonly commitment?: Commitment;
 }
@@ -17,9 +24,16 @@ const BENEFIT_TOLERANCE_POINTS = 100 * 1e-6;
 
 /** Tiers of a campus: unserved care, intended commitments in the file's order, benefit, recurring cost. */
 export function tiersOf(campus: Campus): Tier[] {
+  const rounding = CARE_CLASSES.length / 100;
   return [
-    { name: 'unserved-peak', unit: 'hours', sense: 'min', tolerance: 0.01 },
-    { name: 'unserved-total', unit: 'hours', sense: 'min', tolerance: 0.01 },
+    { name: 'unserved-peak', unit: 'hours', sense: 'min', tolerance: 0.01, rounding },
+    {
+      name: 'unserved-total',
+      unit: 'hours',
+      sense: 'min',
+      tolerance: 0.01,
+      rounding: rounding * plannedSeasons(campus.calendar).length,
+    },
     ...campus.commitments
       .filter((c) => c.strength === 'intended')
       .map((commitment) => ({
@@ -27,10 +41,11 @@ export function tiersOf(campus: Campus): Tier[] {
         unit: commitmentUnit(commitment),
         sense: 'min' as const,
         tolerance: 0,
+        rounding: 0,
         commitment,
       })),
-    { name: 'benefit', unit: 'points', sense: 'max', tolerance: BENEFIT_TOLERANCE_POINTS },
-    { name: 'recurring-cost', unit: 'dollars', sense: 'min', tolerance: 0.01 },
+    { name: 'benefit', unit: 'points', sense: 'max', tolerance: BENEFIT_TOLERANCE_POINTS, rounding: 0 },
+    { name: 'recurring-cost', unit: 'dollars', sense: 'min', tolerance: 0.01, rounding: 0 },
   ];
 }
 

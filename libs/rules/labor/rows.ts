@@ -35,6 +35,7 @@ export type UnservedCare = 'allowed' | 'none';
  *     existing[K, i] + sum over lives l of install[l, K, i] x[l] + sum over cohorts g of care[g, K, i] ground[g]
  *        + leaders[K, i] - unserved[K, i]
  *        <=  pools[K, i] + sum of event hours x work days + sum of position hours x hires
+ *     unserved[c, i]  <=  existing[c, i] + sum over cohorts g of care[g, c, i] ground[g]     for each class c
  *
  * Care is exact here and rounded up to hundredths of an hour, class by class, in the accounts; rows
  * that no plan can reach are left out.
@@ -86,6 +87,22 @@ function addSeasonRows(at: SeasonModel): void {
   }));
   const needed = subsets.filter((row) => !subsets.some((other) => covers(at, asked, { row, by: other })));
   for (const row of needed) addSubsetRow({ at, asked, ...row });
+  for (const each of at.unserved) addUnservedLimit(at, asked, each);
+}
+
+/** No more can go unserved than is wanted; else it would stand in for work that must be done. */
+function addUnservedLimit(at: SeasonModel, asked: readonly Asked[], { taskClass, variable }: UnservedColumn): void {
+  const one = new Set([taskClass]);
+  at.draft.addRow({
+    label: `unserved ${taskClass} ${seasonLabel(at.columns.campus.calendar, at.season)}`,
+    terms: [
+      { variable, coefficient: 1 },
+      ...asked
+        .map((a) => ({ variable: a.variable, coefficient: -hoursIn(a.hours, one) }))
+        .filter((t) => t.coefficient < 0),
+    ],
+    atMost: hoursIn(at.existing, one) / FINE_PARTS,
+  });
 }
 
 interface Subset {
