@@ -1,4 +1,5 @@
 import { Command, CommanderError, InvalidArgumentError } from 'commander';
+import { longestSolveSeconds } from '#planning/solve-limits.js';
 import { check } from './commands/check.js';
 import { documents } from './commands/documents.js';
 import { solve, type SolveOptions } from './commands/solve.js';
@@ -27,25 +28,48 @@ export async function run(args: readonly string[], output: Output = terminal): P
 
 function commandLine(output: Output, done: (code: number) => void): Command {
   const program = new Command('campus-plan')
-    .description('Plans a campus program that turns lawn into planted landscape, a site or so a year.')
+    .description(
+      'Plans a campus program that turns lawn into planted landscape, a site or so a year.',
+    )
     .addHelpText('after', EXIT_HELP)
+    .showHelpAfterError(
+      'Run "campus-plan help" or "campus-plan help COMMAND" to see what can be given.',
+    )
     .exitOverride()
-    .configureOutput({ writeOut: (s) => output.out(s.trimEnd()), writeErr: (s) => output.note(s.trimEnd()) });
+    .configureOutput({
+      writeOut: (s) => output.out(s.trimEnd()),
+      writeErr: (s) => output.note(s.trimEnd()),
+    });
   const command = (usage: string, description: string) =>
-    program.command(usage).description(description).option('--json', 'print JSON for machines').addHelpText('after', EXIT_HELP);
+    program
+      .command(usage)
+      .description(description)
+      .option('--json', 'print JSON for machines')
+      .addHelpText('after', EXIT_HELP);
 
   command('check <campus>', 'Report every problem of a campus file at once.').action(
     async (campus: string, options: { json?: true }) => done(await check(campus, options, output)),
   );
   command('solve <campus>', 'Make a verified plan of a campus file.')
-    .option('--seconds <n>', 'stop after this many seconds (default 60)', positive)
-    .option('--work <n>', 'stop after this many search nodes a tier; the same work and seed give the same plan', wholePositive)
+    .option(
+      '--seconds <n>',
+      'stop after this many seconds (default 60; none where work is given)',
+      solveSeconds,
+    )
+    .option(
+      '--work <n>',
+      'stop after this many search nodes a tier; the same work and seed give the same plan',
+      wholePositive,
+    )
     .option('--gap <share>', 'stop within this share of proven, for example 0.01', share)
     .option('--seed <n>', 'seed of the search', wholeOrZero, 1)
     .option('--plan <file>', 'save the plan in this file')
-    .action(async (campus: string, options: SolveOptions) => done(await solve(campus, options, output)));
+    .action(async (campus: string, options: SolveOptions) =>
+      done(await solve(campus, options, output)),
+    );
   command('verify <campus> <plan>', 'Recompute a saved plan from the campus file alone.').action(
-    async (campus: string, plan: string, options: { json?: true }) => done(await verify({ campus, plan }, options, output)),
+    async (campus: string, plan: string, options: { json?: true }) =>
+      done(await verify({ campus, plan }, options, output)),
   );
   command('documents <campus> <plan>', 'Write the documents of a plan as PDF.')
     .requiredOption('--out <folder>', 'folder to write into; made where it is missing')
@@ -57,11 +81,20 @@ function commandLine(output: Output, done: (code: number) => void): Command {
 
 function numberFrom(text: string, test: (n: number) => boolean, what: string): number {
   const value = Number(text);
-  if (text.trim() === '' || !Number.isFinite(value) || !test(value)) throw new InvalidArgumentError(`It must be ${what}.`);
+  if (text.trim() === '' || !Number.isFinite(value) || !test(value))
+    throw new InvalidArgumentError(`It must be ${what}.`);
   return value;
 }
 
-const positive = (text: string) => numberFrom(text, (n) => n > 0, 'a number above 0');
-const wholePositive = (text: string) => numberFrom(text, (n) => Number.isSafeInteger(n) && n > 0, 'a whole number above 0');
-const wholeOrZero = (text: string) => numberFrom(text, (n) => Number.isSafeInteger(n) && n >= 0, 'a whole number, 0 or above');
-const share = (text: string) => numberFrom(text, (n) => n >= 0 && n < 1, 'a share from 0 to below 1, such as 0.01');
+const solveSeconds = (text: string) =>
+  numberFrom(
+    text,
+    (n) => n > 0 && n <= longestSolveSeconds,
+    `a number above 0, at most ${longestSolveSeconds}`,
+  );
+const wholePositive = (text: string) =>
+  numberFrom(text, (n) => Number.isSafeInteger(n) && n > 0, 'a whole number above 0');
+const wholeOrZero = (text: string) =>
+  numberFrom(text, (n) => Number.isSafeInteger(n) && n >= 0, 'a whole number, 0 or above');
+const share = (text: string) =>
+  numberFrom(text, (n) => n >= 0 && n < 1, 'a share from 0 to below 1, such as 0.01');

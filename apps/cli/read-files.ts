@@ -24,15 +24,20 @@ export async function writeText(path: string, text: string | Uint8Array): Promis
   }
 }
 
-function reasonOf(error: unknown): string {
+/** Why a file could not be used, and what to do. */
+export function reasonOf(error: unknown): string {
   const code = (error as { code?: string }).code;
   const known: Record<string, string> = {
-    ENOENT: 'there is no such file or folder',
-    EISDIR: 'it is a folder',
-    EACCES: 'this user may not use it',
-    ENOSPC: 'the disk is full',
+    ENOENT: 'there is no such file or folder; look at the name',
+    EISDIR: 'it is a folder; give a file',
+    ENOTDIR: 'a part of its path is not a folder; look at the name',
+    EACCES: 'this user may not use it; give another, or ask for the right to it',
+    EPERM: 'this user may not use it; give another, or ask for the right to it',
+    EROFS: 'the disk can only be read; give a place on another',
+    ENOSPC: 'the disk is full; make room, or give a place on another',
   };
-  return (code !== undefined && known[code]) || (error instanceof Error ? error.message : String(error));
+  const reason = code === undefined ? undefined : known[code];
+  return reason ?? (error instanceof Error ? error.message : String(error));
 }
 
 export interface CampusInput {
@@ -49,20 +54,26 @@ export async function readCampus(path: string): Promise<CampusInput> {
   throw badFile(path, load.problems);
 }
 
+/** Loads a plan file made from this very campus file; whether its rows make a plan is not asked. */
+export async function readPlanFile(path: string, { document }: CampusInput): Promise<PlanFile> {
+  const parse = parsePlanFile(await readText(path));
+  if (!parse.ok) throw badFile(path, parse.problems);
+  const origin = planOriginProblems(parse.file, document);
+  if (origin.length > 0) throw badFile(path, origin);
+  return parse.file;
+}
+
 export interface PlanInput {
   readonly file: PlanFile;
   readonly plan: Plan;
 }
 
-/** Loads a plan file made from a campus file. */
-export async function readPlan(path: string, { campus, document }: CampusInput): Promise<PlanInput> {
-  const parse = parsePlanFile(await readText(path));
-  if (!parse.ok) throw badFile(path, parse.problems);
-  const origin = planOriginProblems(parse.file, document);
-  const reading = toPlan(parse.file, campus);
-  const problems = [...origin, ...(reading.ok ? [] : reading.problems)];
-  if (!reading.ok || problems.length > 0) throw badFile(path, problems);
-  return { file: parse.file, plan: reading.plan };
+/** Loads a plan file made from a campus file, and the plan in it. */
+export async function readPlan(path: string, input: CampusInput): Promise<PlanInput> {
+  const file = await readPlanFile(path, input);
+  const reading = toPlan(file, input.campus);
+  if (!reading.ok) throw badFile(path, reading.problems);
+  return { file, plan: reading.plan };
 }
 
 function badFile(path: string, problems: readonly Problem[]): CommandFailure {

@@ -7,6 +7,7 @@ import { drawDocument } from '../../adapters/plan-documents.js';
 import { reportOf } from '../../adapters/saved-plan.js';
 import { CommandFailure, EXIT } from '../exit-codes.js';
 import { asJson, type Output } from '../output.js';
+import { breachLines } from '../problem-lines.js';
 import { readCampus, readPlan, writeText } from '../read-files.js';
 
 /** `documents CAMPUS.json PLAN.json --out DIR`: every document of a plan; a plan that is not verified gets none. */
@@ -19,9 +20,8 @@ export async function documents(
   const { plan, file } = await readPlan(files.plan, input);
   const breaches = checkPlanFile(input.campus, plan, file.tiers);
   if (breaches.length > 0) {
-    const lines = breaches.map((b) => `  ${b.rule}  ${b.record}: ${b.message}`);
     const refusal = 'The plan does not pass its checks, so no document is written:';
-    throw new CommandFailure(EXIT.checkFailed, [refusal, ...lines]);
+    throw new CommandFailure(EXIT.checkFailed, [refusal, ...breachLines(breaches)]);
   }
   await makeFolder(options.out);
   const overview = overviewOf(overviewDocument(input.campus, plan, reportOf(file)));
@@ -41,6 +41,8 @@ async function makeFolder(path: string): Promise<void> {
   try {
     await mkdir(path, { recursive: true });
   } catch {
-    throw new CommandFailure(EXIT.badInput, [`${path} cannot be made or is not a folder`]);
+    throw new CommandFailure(EXIT.badInput, [
+      `${path} cannot be made or is not a folder; give a folder that this user may write into`,
+    ]);
   }
 }

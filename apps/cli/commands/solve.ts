@@ -6,8 +6,9 @@ import { solveInThread, type SolveSettings, type ThreadResult } from '#solving/s
 import { planFileOf } from '../../adapters/saved-plan.js';
 import { EXIT } from '../exit-codes.js';
 import { asJson, type Output } from '../output.js';
-import { problemLines } from '../problem-lines.js';
+import { breachLines, counted, problemLines } from '../problem-lines.js';
 import { readCampus, writeText, type CampusInput } from '../read-files.js';
+import { ensureCanSave } from '../save-place.js';
 import { progressPrinter } from '../solve-progress.js';
 
 export interface SolveOptions {
@@ -22,6 +23,7 @@ export interface SolveOptions {
 /** `solve CAMPUS.json`: solves, verifies, saves, and says how near to proven the plan is. */
 export async function solve(path: string, options: SolveOptions, output: Output): Promise<number> {
   const input = await readCampus(path);
+  if (options.plan !== undefined) await ensureCanSave(options.plan, path);
   for (const line of problemLines(input.warnings)) output.note(line);
   const began = performance.now();
   const result = await solveCampusFile(input, settingsOf(options), output);
@@ -30,14 +32,20 @@ export async function solve(path: string, options: SolveOptions, output: Output)
   const breaches = result.plan ? checkPlanFile(input.campus, result.plan, result.report.tiers) : [];
   const verified = file !== undefined && breaches.length === 0;
   if (verified && options.plan !== undefined) await writeText(options.plan, writePlanFile(file));
-  for (const b of breaches) output.note(`  ${b.rule}  ${b.record}: ${b.message}`);
+  for (const line of breachLines(breaches)) output.note(line);
   print({ campus: input.campus, result, verified, seconds, options }, output);
   return exitCode(result, verified);
 }
 
 function settingsOf({ seconds, work, gap, seed }: SolveOptions): SolveSettings {
-  const limit = work === undefined ? { seconds: seconds ?? 60 } : seconds === undefined ? {} : { seconds };
-  return { seed, ...limit, ...(work === undefined ? {} : { work }), ...(gap === undefined ? {} : { gap }) };
+  const limit =
+    work === undefined ? { seconds: seconds ?? 60 } : seconds === undefined ? {} : { seconds };
+  return {
+    seed,
+    ...limit,
+    ...(work === undefined ? {} : { work }),
+    ...(gap === undefined ? {} : { gap }),
+  };
 }
 
 async function solveCampusFile(
@@ -92,10 +100,16 @@ function print({ campus, result, verified, seconds, options }: Solved, output: O
     return;
   }
   output.out(sentenceOf(campus, result));
-  for (const member of conflict) output.out(`  cannot all be kept: ${member.kind} "${member.name}" (${member.id})`);
+  for (const member of conflict)
+    output.out(`  cannot all be kept: ${member.kind} "${member.name}" (${member.id})`);
   if (!result.plan) return;
-  for (const t of tiers) output.out(`  ${t.name}: ${rounded(t.value)} ${t.unit}${t.proven ? ', proven' : boundText(t.bound)}`);
-  output.out(`${sitesBuilt} sites built; ${verified ? 'verified' : 'NOT verified'}; ${seconds} s.`);
+  for (const t of tiers)
+    output.out(
+      `  ${t.name}: ${rounded(t.value)} ${t.unit}${t.proven ? ', proven' : boundText(t.bound)}`,
+    );
+  output.out(
+    `${counted(sitesBuilt, 'site')} built; ${verified ? 'verified' : 'NOT verified'}; ${seconds} s.`,
+  );
   if (verified && options.plan !== undefined) output.out(`Saved in ${options.plan}`);
 }
 
