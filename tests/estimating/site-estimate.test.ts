@@ -220,6 +220,26 @@ describe('a site’s whole build-up', () => {
     );
   });
 
+  test('lists only the components that are on the site and ask for something', () => {
+    const parts = [
+      'compost',
+      'wood chips',
+      'top-dress',
+      'care in year 1',
+      'harvest in year 10',
+    ].flatMap((name) => node(whole, name).inputs);
+    expect(parts.length).toBeGreaterThan(8);
+    for (const part of parts) expect(part.value, part.name).toBeGreaterThan(0);
+    const hours = node(whole, 'constant, 10 years of care').inputs.slice(0, 10);
+    expect(hours.map(({ name }) => name)).toEqual(
+      Array.from({ length: 10 }, (_, i) => `hours in year ${i + 1}`),
+    );
+    expect(hours[9]?.inputs.map(({ name }) => name)).toEqual([
+      'care in year 10',
+      'harvest in year 10',
+    ]);
+  });
+
   test('has no total of unlike things', () => {
     expect(Object.keys(whole.sections)).toEqual(['takeoff', 'hours', 'money', 'benefits']);
     expect(Object.keys(whole)).toEqual(['site', 'buildType', 'findings', 'sections']);

@@ -17,7 +17,7 @@ export interface Payout {
   readonly rate: number;
   /** Quarters averaged (12 for three years). */
   readonly averaged: number;
-  /** Quarters without payout after a fund is opened. */
+  /** Quarters without payout after a fund is opened, 0 or more. */
   readonly waiting: number;
 }
 
@@ -26,7 +26,7 @@ export interface Payout {
  * nothing while it waits. Source: three-year moving average rule of endowment spending policies.
  */
 export function yearlyPayout({ quarterValues, rate, averaged, waiting }: Payout): number {
-  if (quarterValues.length === 0 || quarterValues.length <= waiting) return 0;
+  if (quarterValues.length <= waiting) return 0;
   const last = quarterValues.slice(-averaged);
   return (rate * last.reduce((a, b) => a + b, 0)) / last.length;
 }

@@ -58,13 +58,17 @@ export function runoffNode({ areaSqFt, shares, facts, rainInches }: RunoffNode):
   const known = soil.known && cover !== undefined;
   const before = known ? curveNumber(cover, soil.value) : null;
   const after = known ? plantedCurveNumber(shares, soil.value) : null;
-  const storm = { areaSqFt, rainInches };
+  const saved = known
+    ? runoffSavedCuFt({
+        areaSqFt,
+        rainInches,
+        curveNumberBefore: curveNumber(cover, soil.value),
+        curveNumberAfter: plantedCurveNumber(shares, soil.value),
+      })
+    : null;
   return explained({
     name: `runoff saved in a ${rainInches} in storm`,
-    value:
-      before === null || after === null
-        ? null
-        : runoffSavedCuFt({ ...storm, curveNumberBefore: before, curveNumberAfter: after }),
+    value: saved,
     unit: 'cu ft',
     formula: 'area x (Q before - Q after) / 12, Q = (P - 0.2 S)^2 / (P + 0.8 S)',
     source: 'TR-55 (1986), equation 2-3; planning indication only',
