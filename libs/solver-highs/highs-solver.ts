@@ -27,12 +27,16 @@ function solveWith(highs: Highs, model: Model, options: SolveOptions): SolveOutc
       native.setSolution({ indices: options.start.columns, values: options.start.values });
     }
     let interrupted = false;
-    const run = () => native.run(callbacks(highs, options, () => (interrupted = true)));
-    run();
-    if (native.getModelStatus() === highs.constants.modelStatus.unboundedOrInfeasible) {
-      native.options.set({ presolve: 'off' });
-      run();
-    }
+    const run = (change: Record<string, string>) => {
+      native.options.set(change);
+      native.run(callbacks(highs, options, () => (interrupted = true)));
+      return native.getModelStatus();
+    };
+    const { unboundedOrInfeasible, unknown } = highs.constants.modelStatus;
+    const status = run({});
+    if (status === unboundedOrInfeasible) run({ presolve: 'off' });
+    // Without presolve a badly scaled relaxation now and then ends undecided.
+    if (status === unknown && options.relaxed && !interrupted) run({ presolve: 'on' });
     return readOutcome({ highs, native, model, interrupted, options });
   });
 }
@@ -126,6 +130,8 @@ function readOutcome(ran: Ran): SolveOutcome {
     case known.solutionLimit:
       return stoppedOutcome(ran, 'work');
     case known.interrupted:
+      return stoppedOutcome(ran, ran.interrupted ? 'interrupted' : 'work');
+    case known.unknown:
       return stoppedOutcome(ran, ran.interrupted ? 'interrupted' : 'work');
     default:
       throw unhandled(status);

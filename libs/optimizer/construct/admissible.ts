@@ -7,9 +7,11 @@ export function admissible(campus: Campus, lives: ReadonlySet<Lifecycle>, life: 
   if (yearOf.has(life.site)) return false;
   const standing = new Set(campus.existing.map((s) => s.id));
   const ordered = campus.precedence.every(({ before, after, yearsApart }) => {
-    if (after !== life.site || standing.has(before)) return true;
-    const first = yearOf.get(before);
-    return first !== undefined && life.yearIndex >= first + yearsApart;
+    if (standing.has(before)) return true;
+    const first = before === life.site ? life.yearIndex : yearOf.get(before);
+    const later = after === life.site ? life.yearIndex : yearOf.get(after);
+    if (later === undefined || (before !== life.site && after !== life.site)) return true;
+    return first !== undefined && later >= first + yearsApart;
   });
   const alone = campus.exclusiveGroups.every(
     (g) => !g.sites.includes(life.site) || !g.sites.some((s) => yearOf.has(s)),

@@ -1,6 +1,7 @@
 import type { Plan } from '#domain/plan.js';
 import type { Lifecycle } from '#rules/columns.js';
 import { commitmentShortfall } from '#rules/commitment-shortfall.js';
+import { checkPrecedence } from '#rules/precedence/check.js';
 import { randomBelow, shuffled, type Random } from '#units/random.js';
 import { admissible } from '../construct/admissible.js';
 import { mustHave, promisedIn, settledHours } from '../construct/construct.js';
@@ -53,6 +54,7 @@ function keepsBinding(state: SearchState): boolean {
   const { campus } = state.tables.ground;
   const plan = planSketch(state);
   return (
+    checkPrecedence(campus, plan).length === 0 &&
     campus.commitments.every((c) => c.strength !== 'binding' || commitmentShortfall(campus, plan, c).amount === 0) &&
     mustHave(state.tables, 'binding').every((group) => group.some((l) => state.lives.has(l)))
   );
@@ -110,7 +112,7 @@ function recreate(state: SearchState, random: Random): void {
   const taste = tasteOf(random);
   const built = new Set([...state.lives].map((l) => l.site));
   const open = lifecycles.filter((l) => !built.has(l.site));
-  for (const group of mustHave(state.tables, 'binding')) {
+  for (const group of mustHave(state.tables, random() < 0.5 ? 'binding' : 'intended')) {
     if (!group.some((l) => state.lives.has(l))) placeOne(state, ranked(group, taste, random));
   }
   for (let year = 0; year < campus.calendar.horizonYears; year++) {

@@ -6,9 +6,9 @@ import { centiHours } from '#units/centihours.js';
 import { cents } from '#units/cents.js';
 
 /** More of a resource than any plan can use. */
-const AMPLE_CENTS = cents(1_000_000_000_00);
-const AMPLE_CENTIHOURS = centiHours(100_000_000);
-const AMPLE_YARDS = 1_000_000;
+const AMPLE_CENTS = cents(100_000_000_00);
+const AMPLE_CENTIHOURS = centiHours(10_000_000);
+const AMPLE_YARDS = 10_000;
 
 /** The campus without one promise. */
 export function withoutCommitment(campus: Campus, id: string): Campus {
