@@ -15,7 +15,7 @@ import { bandsOf } from './shares.js';
 import { yearTable } from './year-table.js';
 
 /** Height of strip and bars together, so that they stand on one page, and least height of bars; points. */
-const BOTH = 510;
+const BOTH = 505;
 const LEAST_BARS = 140;
 
 /** All years on one page: the strip of sites and limits above the care of the busiest season. */
@@ -33,6 +33,7 @@ export function timelineBlocks(overview: PlanOverview): readonly Block[] {
     stackFigures(strip, barsOf(season, rows, height), {
       title: `Sites, limits and ${season} hours by fiscal year`,
       table: yearTable(overview, rows),
+      mostHeight: BOTH + 14,
     }),
   ];
 }

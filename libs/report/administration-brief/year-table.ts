@@ -11,7 +11,7 @@ import { bandsOf } from './shares.js';
 import { thousands } from './words.js';
 
 const HOURS = ['Year 1', 'Years 2, 3', 'Mature', 'Other work', 'People there'];
-const MONEY = ['Money in', 'Build, $k', 'Run, $k', 'Left, $k'];
+const MONEY = ['In, $k', 'Build, $k', 'Run, $k', 'Left, $k'];
 
 /** The data of both figures and the money of every year. An asterisk marks a site that needs a proposed position. */
 export function yearTable(overview: PlanOverview, seasons: readonly SeasonRow[]): Table {

@@ -96,7 +96,7 @@ function unsettled(open: readonly UnknownRow[]): Weighed[] {
   if (open.length === 0) return [];
   return [
     rule('against', 0, {
-      sentence: `${counted(open.length, 'question is', 'questions are')} still open; each is listed with who can settle it.`,
+      sentence: `${counted(open.length, 'question is', 'questions are')} still open, listed with who can settle ${open.length === 1 ? 'it' : 'them'}.`,
       value: open.length,
       unit: 'open questions',
       source: 'gates and facts of the site',
