@@ -2,7 +2,11 @@ import { digestOf } from '#contracts/canonical.js';
 import type { PlanOverview } from '#explain/overview/plan-overview.js';
 import { overviewOf } from '#planning/overview-document.js';
 import { documentOf } from '#planning/plan-results.js';
-import type { DocumentKind, DocumentWriter, WrittenDocument } from '#planning/ports/document-writer.js';
+import type {
+  DocumentKind,
+  DocumentWriter,
+  WrittenDocument,
+} from '#planning/ports/document-writer.js';
 import { renderPdf } from '#report-pdf/render-pdf.js';
 
 /** Letters of a plan's digest that a document shows. */

@@ -10,9 +10,11 @@ export const ruleChecker: PlanChecker = {
   check(campusDocument, planDocument) {
     const campus = campusOf(campusDocument);
     const parse = parsePlanFile(planDocument);
-    if (!parse.ok) return Promise.resolve({ verified: false, breaches: parse.problems.map(asBreach) });
+    if (!parse.ok)
+      return Promise.resolve({ verified: false, breaches: parse.problems.map(asBreach) });
     const reading = toPlan(parse.file, campus);
-    if (!reading.ok) return Promise.resolve({ verified: false, breaches: reading.problems.map(asBreach) });
+    if (!reading.ok)
+      return Promise.resolve({ verified: false, breaches: reading.problems.map(asBreach) });
     const breaches = checkPlanFile(campus, reading.plan, parse.file.tiers);
     return Promise.resolve({ verified: breaches.length === 0, breaches });
   },

@@ -44,9 +44,11 @@ export interface ReadPlan {
 /** A kept plan of a campus. Throws where it no longer reads: it was written by this program. */
 export function savedPlan(document: unknown, campus: Campus): ReadPlan {
   const parse = parsePlanFile(document);
-  if (!parse.ok) throw new Error(`a kept plan no longer reads: ${parse.problems[0]?.problem ?? ''}`);
+  if (!parse.ok)
+    throw new Error(`a kept plan no longer reads: ${parse.problems[0]?.problem ?? ''}`);
   const reading = toPlan(parse.file, campus);
-  if (!reading.ok) throw new Error(`a kept plan names what is not there: ${reading.problems[0]?.problem ?? ''}`);
+  if (!reading.ok)
+    throw new Error(`a kept plan names what is not there: ${reading.problems[0]?.problem ?? ''}`);
   return { file: parse.file, plan: reading.plan, report: reportOf(parse.file) };
 }
 

@@ -19,7 +19,12 @@ export const threadSolving: Solving = {
     const { ending, conflict } = result.report;
     const file = planFileOf({ campus, document: job.campus, settings }, result);
     const solverVersion = `${result.solverName} ${result.solverVersion}`;
-    return { ending, conflict, solverVersion, plan: file ? asDocument(file) : null } satisfies SolveResult;
+    return {
+      ending,
+      conflict,
+      solverVersion,
+      plan: file ? asDocument(file) : null,
+    } satisfies SolveResult;
   },
 };
 
@@ -39,14 +44,27 @@ function asDocument(file: object): JsonDocument {
 
 function progressHooks(campus: Campus, hooks: SolveHooks, began: number) {
   let sites = 0;
-  let last: Omit<SolveProgress, 'elapsedSeconds' | 'message'> = { tier: null, bestObjective: null, bound: null, gap: null };
+  let last: Omit<SolveProgress, 'elapsedSeconds' | 'message'> = {
+    tier: null,
+    bestObjective: null,
+    bound: null,
+    gap: null,
+  };
   const tell = () => {
     const elapsedSeconds = (Date.now() - began) / 1000;
-    const message = sites === 0 ? 'Looking for a first plan' : `Best plan so far builds ${sites} of ${campus.candidates.length} sites`;
+    const message =
+      sites === 0
+        ? 'Looking for a first plan'
+        : `Best plan so far builds ${sites} of ${campus.candidates.length} sites`;
     hooks.onProgress({ ...last, elapsedSeconds, message });
   };
   return {
-    onProgress: (p: { tier: string; objective: number | null; bound: number | null; gap: number | null }) => {
+    onProgress: (p: {
+      tier: string;
+      objective: number | null;
+      bound: number | null;
+      gap: number | null;
+    }) => {
       last = { tier: p.tier, bestObjective: p.objective, bound: p.bound, gap: p.gap };
       tell();
     },

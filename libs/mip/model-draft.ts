@@ -48,7 +48,9 @@ export class ModelDraft {
     const byColumn = new Map<number, number>();
     for (const { variable, coefficient } of spec.terms) {
       if (!Number.isFinite(coefficient)) {
-        throw new RangeError(`row ${spec.label}: coefficient of ${variable.label} is ${coefficient}`);
+        throw new RangeError(
+          `row ${spec.label}: coefficient of ${variable.label} is ${coefficient}`,
+        );
       }
       byColumn.set(variable.column, (byColumn.get(variable.column) ?? 0) + coefficient);
     }

@@ -50,7 +50,11 @@ export function largestViolation(model: Model, values: ArrayLike<number>): numbe
   }
   for (let r = 0; r < model.rowLabels.length; r++) {
     const activity = rowActivity(model, r, values);
-    worst = Math.max(worst, (model.rowLower[r] ?? 0) - activity, activity - (model.rowUpper[r] ?? 0));
+    worst = Math.max(
+      worst,
+      (model.rowLower[r] ?? 0) - activity,
+      activity - (model.rowUpper[r] ?? 0),
+    );
   }
   return worst;
 }

@@ -8,11 +8,7 @@ import { tiersOf } from '#optimizer/tiers/tier-list.js';
 import { checkPlan } from '#rules/check-plan.js';
 
 /** Every rule that a plan breaks, and every tier whose stated value it does not reach. */
-export function checkPlanFile(
-  campus: Campus,
-  plan: Plan,
-  stated: readonly TierResult[],
-): Breach[] {
+export function checkPlanFile(campus: Campus, plan: Plan, stated: readonly TierResult[]): Breach[] {
   const breaches = checkPlan(campus, plan);
   return breaches.length > 0 ? breaches : tierBreaches(campus, plan, stated);
 }

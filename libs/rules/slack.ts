@@ -8,6 +8,10 @@ export function slackTerms(
   column: { readonly label: string; readonly upper: number },
 ): Term[] {
   if (slack === 'none') return [];
-  const variable = draft.addVariable({ label: `short ${column.label}`, kind: 'continuous', upper: column.upper });
+  const variable = draft.addVariable({
+    label: `short ${column.label}`,
+    kind: 'continuous',
+    upper: column.upper,
+  });
   return [{ variable, coefficient: 1 }];
 }

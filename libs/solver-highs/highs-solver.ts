@@ -66,7 +66,11 @@ function toHighs(highs: Highs, model: Model, options: SolveOptions): ModelData {
   };
 }
 
-function highsOptions({ limits, seed, relaxed }: SolveOptions): Record<string, string | number | boolean> {
+function highsOptions({
+  limits,
+  seed,
+  relaxed,
+}: SolveOptions): Record<string, string | number | boolean> {
   return {
     output_flag: false,
     random_seed: seed,

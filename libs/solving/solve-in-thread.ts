@@ -62,7 +62,9 @@ class ThreadSolve {
       const result = await new Promise<SolveResult>((resolve, reject) => {
         this.worker.on('message', (message: ThreadMessage) => this.take(message, resolve));
         this.worker.on('error', reject);
-        this.worker.on('exit', (code) => reject(new Error(`the solving thread ended with code ${code}`)));
+        this.worker.on('exit', (code) =>
+          reject(new Error(`the solving thread ended with code ${code}`)),
+        );
         this.armTimers(resolve);
       });
       return { ...result, ...this.solver };

@@ -10,7 +10,9 @@ export function splitWhole(total: number, weights: readonly number[]): number[] 
     throw new RangeError(`the total to split must be a whole number at or above 0, got ${total}`);
   }
   if (!(sum > 0) || weights.some((w) => w < 0)) {
-    throw new RangeError(`weights must be at or above 0 with a positive sum, got ${weights.join(', ')}`);
+    throw new RangeError(
+      `weights must be at or above 0 with a positive sum, got ${weights.join(', ')}`,
+    );
   }
   const exact = weights.map((w) => (total * w) / sum);
   const shares = exact.map(Math.floor);

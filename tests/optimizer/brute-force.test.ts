@@ -63,7 +63,8 @@ function expectSameAsBruteForce(campus: Campus): void {
   report.tiers.slice(0, upTo).forEach((tier, i) => {
     expect(tier.value).toBeCloseTo(best[i] ?? NaN, 3);
     const bound = tier.bound ?? NaN;
-    if (tier.sense === 'min') expect(bound).toBeLessThanOrEqual((best[i] ?? NaN) + tier.tolerance + 1e-6);
+    if (tier.sense === 'min')
+      expect(bound).toBeLessThanOrEqual((best[i] ?? NaN) + tier.tolerance + 1e-6);
     else expect(bound).toBeGreaterThanOrEqual((best[i] ?? NaN) - tier.tolerance - 1e-6);
   });
 }
@@ -85,12 +86,37 @@ const programs = fc
   })
   .map((p) =>
     tinyCampus({
-      candidates: [tinySite('A', { areaSqFt: p.areaA }), tinySite('B', { zone: 'south', areaSqFt: p.areaB })],
+      candidates: [
+        tinySite('A', { areaSqFt: p.areaA }),
+        tinySite('B', { zone: 'south', areaSqFt: p.areaB }),
+      ],
       funds: [tinyFund('capital', p.dollars, { carry: p.carry })],
-      pools: [tinyPool('crew', p.crew, ['plant', 'care-food', 'care-other', 'harvest']), tinyPool('builders', p.builders, ['prepare'])],
+      pools: [
+        tinyPool('crew', p.crew, ['plant', 'care-food', 'care-other', 'harvest']),
+        tinyPool('builders', p.builders, ['prepare']),
+      ],
       commitments: [
-        ...(p.yearly ? [promise('yearly', p.yearly, { kind: 'sites-each-year', count: 1, from: fiscalYear(2028), to: fiscalYear(2029), countsFromSqFt: 1500 })] : []),
-        ...(p.named ? [promise('named', p.named, { kind: 'named-site', site: 'A', by: fiscalYear(p.byYear), buildTypes: ['fruit'] })] : []),
+        ...(p.yearly
+          ? [
+              promise('yearly', p.yearly, {
+                kind: 'sites-each-year',
+                count: 1,
+                from: fiscalYear(2028),
+                to: fiscalYear(2029),
+                countsFromSqFt: 1500,
+              }),
+            ]
+          : []),
+        ...(p.named
+          ? [
+              promise('named', p.named, {
+                kind: 'named-site',
+                site: 'A',
+                by: fiscalYear(p.byYear),
+                buildTypes: ['fruit'],
+              }),
+            ]
+          : []),
       ],
     }),
   );
@@ -113,7 +139,9 @@ describe('the optimizer finds what trying everything finds', () => {
   });
 
   test('standing costs that nobody pays admit no plan, and money is named', () => {
-    const standingCosts = [{ id: 'rent', name: 'Shed rent', annual: cents(1_00), escalation: 'wages' as const }];
+    const standingCosts = [
+      { id: 'rent', name: 'Shed rent', annual: cents(1_00), escalation: 'wages' as const },
+    ];
     const { report } = solveFully(tinyCampus({ funds: [], standingCosts }));
     expect(report.ending).toBe('no-plan');
     expect(report.conflict.map((m) => m.id)).toEqual(['money']);
@@ -125,7 +153,12 @@ describe('the optimizer finds what trying everything finds', () => {
   });
 
   test('care that nobody can do is counted, not hidden', () => {
-    const existing = { ...tinySite('E'), stage: 'existing' as const, buildType: 'beds', plantedYear: 2027 };
+    const existing = {
+      ...tinySite('E'),
+      stage: 'existing' as const,
+      buildType: 'beds',
+      plantedYear: 2027,
+    };
     const campus = tinyCampus({ existing: [existing], pools: [tinyPool('crew', 10)] });
     expectSameAsBruteForce(campus);
     const { report } = solveFully(campus);
@@ -137,8 +170,18 @@ describe('monotone: more of a thing never makes a plan worse', () => {
   test('more money, more hours, fewer promises', { timeout: 240_000 }, () => {
     const campus = tinyCampus({
       funds: [tinyFund('capital', 22_000)],
-      pools: [tinyPool('crew', 60, ['plant', 'care-food', 'care-other', 'harvest']), tinyPool('builders', 150, ['prepare'])],
-      commitments: [promise('named', 'binding', { kind: 'named-site', site: 'B', by: fiscalYear(2029), buildTypes: ['beds'] })],
+      pools: [
+        tinyPool('crew', 60, ['plant', 'care-food', 'care-other', 'harvest']),
+        tinyPool('builders', 150, ['prepare']),
+      ],
+      commitments: [
+        promise('named', 'binding', {
+          kind: 'named-site',
+          site: 'B',
+          by: fiscalYear(2029),
+          buildTypes: ['beds'],
+        }),
+      ],
     });
     const base = bestOfAll(campus);
     const relaxed = [
@@ -149,7 +192,9 @@ describe('monotone: more of a thing never makes a plan worse', () => {
     for (const more of relaxed) {
       const found = solveFully(more).report.tiers.map((t) => t.value);
       const upTo = benefitPlace(tiersOf(campus)) + 1;
-      expect(compareTiers(more, found.slice(0, upTo), (base ?? []).slice(0, upTo))).toBeLessThanOrEqual(1e-3);
+      expect(
+        compareTiers(more, found.slice(0, upTo), (base ?? []).slice(0, upTo)),
+      ).toBeLessThanOrEqual(1e-3);
     }
   });
 });

@@ -17,7 +17,14 @@ import type { Solver } from '#mip/solver.js';
 import { everyDecision, type Reach } from '../support/tiny/every-decision.js';
 import { promise } from '../support/tiny/promises.js';
 import { hardModel, rowsHold } from '../support/tiny/rows-hold.js';
-import { ANYTHING, tinyCampus, tinyFund, tinyPool, tinySite, tinyType } from '../support/tiny/tiny-campus.js';
+import {
+  ANYTHING,
+  tinyCampus,
+  tinyFund,
+  tinyPool,
+  tinySite,
+  tinyType,
+} from '../support/tiny/tiny-campus.js';
 
 let solver: Solver;
 beforeAll(async () => {
@@ -37,7 +44,9 @@ function agree(campus: Campus, reach: Reach = {}): { passing: number; of: number
     const holds = rowsHold(solver, model, decisions);
     if (holds !== passes) {
       const found = checkPlan(campus, plan).map((b) => b.message);
-      expect.fail(`rows ${holds ? 'hold' : 'break'}, checks ${passes ? 'pass' : 'fail'}: ${JSON.stringify(decisions)} ${found.join('; ')}`);
+      expect.fail(
+        `rows ${holds ? 'hold' : 'break'}, checks ${passes ? 'pass' : 'fail'}: ${JSON.stringify(decisions)} ${found.join('; ')}`,
+      );
     }
     if (passes) passing += 1;
   }
@@ -79,15 +88,36 @@ describe('rows and checks agree on every decision of a tiny campus', () => {
   });
 
   test('a failed gate bars for good', () => {
-    const gate = { kind: 'utilities' as const, status: 'fail' as const, note: 'gas main', bars: 'all' as const, clearedBy: 'nothing' };
-    expect(agree(tinyCampus({ candidates: [tinySite('A', { gates: [gate] })] }))).toEqual({ passing: 1, of: 7 });
+    const gate = {
+      kind: 'utilities' as const,
+      status: 'fail' as const,
+      note: 'gas main',
+      bars: 'all' as const,
+      clearedBy: 'nothing',
+    };
+    expect(agree(tinyCampus({ candidates: [tinySite('A', { gates: [gate] })] }))).toEqual({
+      passing: 1,
+      of: 7,
+    });
   });
 
   test('construction: sure works bar, unsure ones do not', () => {
-    const works = { id: 'w', name: 'Tunnel', kind: 'footprint', sites: ['A'], from: fiscalYear(2029), to: fiscalYear(2029), source: 'a test' };
-    const certain = agree(tinyCampus({ candidates: oneSite, construction: [{ ...works, certaintyPercent: 70 }] }));
+    const works = {
+      id: 'w',
+      name: 'Tunnel',
+      kind: 'footprint',
+      sites: ['A'],
+      from: fiscalYear(2029),
+      to: fiscalYear(2029),
+      source: 'a test',
+    };
+    const certain = agree(
+      tinyCampus({ candidates: oneSite, construction: [{ ...works, certaintyPercent: 70 }] }),
+    );
     expect(certain).toEqual({ passing: 3, of: 7 });
-    const unsure = agree(tinyCampus({ candidates: oneSite, construction: [{ ...works, certaintyPercent: 50 }] }));
+    const unsure = agree(
+      tinyCampus({ candidates: oneSite, construction: [{ ...works, certaintyPercent: 50 }] }),
+    );
     expect(unsure).toEqual({ passing: 7, of: 7 });
   });
 
@@ -100,22 +130,45 @@ describe('rows and checks agree on every decision of a tiny campus', () => {
   });
 
   test('precedence and exclusive groups', () => {
-    expectBinding(agree(tinyCampus({ precedence: [{ before: 'A', after: 'B', yearsApart: 1, reason: 'water main' }] })));
-    expect(agree(tinyCampus({ exclusiveGroups: [{ id: 'g', sites: ['A', 'B'], reason: 'same ground' }] }))).toEqual({ passing: 13, of: 49 });
+    expectBinding(
+      agree(
+        tinyCampus({
+          precedence: [{ before: 'A', after: 'B', yearsApart: 1, reason: 'water main' }],
+        }),
+      ),
+    );
+    expect(
+      agree(
+        tinyCampus({ exclusiveGroups: [{ id: 'g', sites: ['A', 'B'], reason: 'same ground' }] }),
+      ),
+    ).toEqual({ passing: 13, of: 49 });
   });
 
   test('labor: pools with different tasks, in the season that binds', () => {
     expectBinding(
       agree(
         tinyCampus({
-          pools: [tinyPool('crew', 60, ['care-food', 'care-other', 'plant']), tinyPool('pickers', 20, ['harvest', 'care-food']), tinyPool('builders', 160, ['prepare'])],
+          pools: [
+            tinyPool('crew', 60, ['care-food', 'care-other', 'plant']),
+            tinyPool('pickers', 20, ['harvest', 'care-food']),
+            tinyPool('builders', 160, ['prepare']),
+          ],
         }),
       ),
     );
   });
 
   test('labor: a supply that lies on the knife edge, and a hundredth below it', () => {
-    const edge = (hours: number) => agree(tinyCampus({ candidates: oneSite, pools: [tinyPool('crew', 1000, ['plant', 'care-food', 'care-other', 'harvest', 'supervise']), tinyPool('builders', hours, ['prepare'])] }));
+    const edge = (hours: number) =>
+      agree(
+        tinyCampus({
+          candidates: oneSite,
+          pools: [
+            tinyPool('crew', 1000, ['plant', 'care-food', 'care-other', 'harvest', 'supervise']),
+            tinyPool('builders', hours, ['prepare']),
+          ],
+        }),
+      );
     expect(edge(150)).toEqual({ passing: 7, of: 7 });
     expect(edge(149.99)).toEqual({ passing: 1, of: 7 });
   });
@@ -128,8 +181,17 @@ describe('rows and checks agree on every decision of a tiny campus', () => {
       tasks: ['care-food', 'care-other', 'harvest', 'plant'] as const,
       startSeason: 'fall',
       leadMonths: 20,
-      hours: { summer: centiHours(100_00), fall: centiHours(100_00), winter: centiHours(50_00), spring: centiHours(100_00) },
-      firstYearHours: { fall: centiHours(50_00), winter: centiHours(50_00), spring: centiHours(80_00) },
+      hours: {
+        summer: centiHours(100_00),
+        fall: centiHours(100_00),
+        winter: centiHours(50_00),
+        spring: centiHours(100_00),
+      },
+      firstYearHours: {
+        fall: centiHours(50_00),
+        winter: centiHours(50_00),
+        spring: centiHours(80_00),
+      },
       annualCost: cents(60_000_00),
       firstYearCost: cents(45_000_00),
       oneTimeCost: cents(5_000_00),
@@ -141,7 +203,10 @@ describe('rows and checks agree on every decision of a tiny campus', () => {
         tinyCampus({
           candidates: oneSite,
           positions: [position],
-          pools: [tinyPool('crew', 40, ['care-food', 'care-other', 'harvest', 'plant']), tinyPool('builders', 200, ['prepare'])],
+          pools: [
+            tinyPool('crew', 40, ['care-food', 'care-other', 'harvest', 'plant']),
+            tinyPool('builders', 200, ['prepare']),
+          ],
           funds: [tinyFund('capital', 70_000, { carry: 2 })],
         }),
       ),
@@ -166,7 +231,11 @@ describe('rows and checks agree on every decision of a tiny campus', () => {
         tinyCampus({
           candidates: oneSite,
           workDays: [day],
-          pools: [tinyPool('crew', 30, ['prepare', 'plant', 'care-food', 'care-other', 'harvest']), tinyPool('crew-2', 200, ['plant', 'care-food', 'care-other', 'harvest']), tinyPool('lead', leaders, ['supervise'])],
+          pools: [
+            tinyPool('crew', 30, ['prepare', 'plant', 'care-food', 'care-other', 'harvest']),
+            tinyPool('crew-2', 200, ['plant', 'care-food', 'care-other', 'harvest']),
+            tinyPool('lead', leaders, ['supervise']),
+          ],
         }),
       );
     expect(campus(24)).toEqual({ passing: 7, of: 7 });
@@ -175,32 +244,79 @@ describe('rows and checks agree on every decision of a tiny campus', () => {
 
   test('funds: carry, lapse, expiry, restriction and matching, years apart', () => {
     const gift = tinyFund('gift', 0, {
-      inflows: [{ year: fiscalYear(2028), amount: cents(20_000_00), lastYear: fiscalYear(2029), restriction: { lines: ['build'], sites: ['A'], buildTypes: ['fruit'] } }],
+      inflows: [
+        {
+          year: fiscalYear(2028),
+          amount: cents(20_000_00),
+          lastYear: fiscalYear(2029),
+          restriction: { lines: ['build'], sites: ['A'], buildTypes: ['fruit'] },
+        },
+      ],
     });
     const match = tinyFund('match', 0, {
       matchRatio: 1,
-      inflows: [{ year: fiscalYear(2028), amount: cents(10_000_00), lastYear: fiscalYear(2030), restriction: { lines: ['build'], sites: ['B'], buildTypes: 'any' } }],
+      inflows: [
+        {
+          year: fiscalYear(2028),
+          amount: cents(10_000_00),
+          lastYear: fiscalYear(2030),
+          restriction: { lines: ['build'], sites: ['B'], buildTypes: 'any' },
+        },
+      ],
     });
-    const capital = tinyFund('capital', 18_000, { carry: 1, restriction: { ...ANYTHING, lines: ['build'] } });
-    const operating = tinyFund('operating', 900, { carry: 0, restriction: { ...ANYTHING, lines: ['care', 'compost', 'standing'] } });
-    const standing = [{ id: 'rent', name: 'Shed rent', annual: cents(400_00), escalation: 'supplies' as const }];
-    expectBinding(agree(tinyCampus({ funds: [capital, operating, gift, match], standingCosts: standing })));
+    const capital = tinyFund('capital', 18_000, {
+      carry: 1,
+      restriction: { ...ANYTHING, lines: ['build'] },
+    });
+    const operating = tinyFund('operating', 900, {
+      carry: 0,
+      restriction: { ...ANYTHING, lines: ['care', 'compost', 'standing'] },
+    });
+    const standing = [
+      { id: 'rent', name: 'Shed rent', annual: cents(400_00), escalation: 'supplies' as const },
+    ];
+    expectBinding(
+      agree(tinyCampus({ funds: [capital, operating, gift, match], standingCosts: standing })),
+    );
   });
 
   test('reserve floor: what lies below it is never spent', () => {
     const reserve = (dollars: number) =>
-      tinyFund('reserve', 0, { floor: cents(25_000_00), inflows: [{ year: fiscalYear(2028), amount: cents(dollars * 100), lastYear: fiscalYear(2040), restriction: ANYTHING }] });
+      tinyFund('reserve', 0, {
+        floor: cents(25_000_00),
+        inflows: [
+          {
+            year: fiscalYear(2028),
+            amount: cents(dollars * 100),
+            lastYear: fiscalYear(2040),
+            restriction: ANYTHING,
+          },
+        ],
+      });
     const capital = tinyFund('capital', 1_000, { carry: 8 });
     expectBinding(agree(tinyCampus({ funds: [capital, reserve(60_000)] })));
-    expect(agree(tinyCampus({ candidates: oneSite, funds: [capital, reserve(24_999)] })).passing).toBe(0);
+    expect(
+      agree(tinyCampus({ candidates: oneSite, funds: [capital, reserve(24_999)] })).passing,
+    ).toBe(0);
   });
 
   test('compost: yard, carry-over, top-dressing in the tail and purchase', () => {
     expectBinding(
       agree(
         tinyCampus({
-          compost: { made: { spring: centiYards(20_00) }, openingStock: centiYards(30_00), yard: centiYards(45_00), pricePerYard: cents(40_00), mostBoughtPerSeason: 40, topDressSeason: 'spring', topDressFromAge: 2 },
-          candidates: [tinySite('A', { buildTypes: ['beds'] }), tinySite('B', { buildTypes: ['beds'], areaSqFt: 3000 })],
+          compost: {
+            made: { spring: centiYards(20_00) },
+            openingStock: centiYards(30_00),
+            yard: centiYards(45_00),
+            pricePerYard: cents(40_00),
+            mostBoughtPerSeason: 40,
+            topDressSeason: 'spring',
+            topDressFromAge: 2,
+          },
+          candidates: [
+            tinySite('A', { buildTypes: ['beds'] }),
+            tinySite('B', { buildTypes: ['beds'], areaSqFt: 3000 }),
+          ],
           buildTypes: [tinyType('beds', 'perennial-bed')],
         }),
         { purchases: [0, 10, 40] },
@@ -211,8 +327,18 @@ describe('rows and checks agree on every decision of a tiny campus', () => {
   test('binding promises, each kind', () => {
     const years = { from: fiscalYear(2028), to: fiscalYear(2029) };
     const kinds = [
-      promise('yearly', 'binding', { kind: 'sites-each-year', count: 1, countsFromSqFt: 1500, ...years }),
-      promise('named', 'binding', { kind: 'named-site', site: 'B', by: fiscalYear(2029), buildTypes: ['fruit'] }),
+      promise('yearly', 'binding', {
+        kind: 'sites-each-year',
+        count: 1,
+        countsFromSqFt: 1500,
+        ...years,
+      }),
+      promise('named', 'binding', {
+        kind: 'named-site',
+        site: 'B',
+        by: fiscalYear(2029),
+        buildTypes: ['fruit'],
+      }),
       promise('area', 'binding', { kind: 'area', sqFt: 5000, by: fiscalYear(2029) }),
       promise('types', 'binding', { kind: 'only-build-types', buildTypes: ['fruit'] }),
       promise('zones', 'binding', { kind: 'zone-balance', leastPerZone: 1 }),
@@ -221,23 +347,40 @@ describe('rows and checks agree on every decision of a tiny campus', () => {
   });
 
   test('a site that is there already asks for care, counts for area, and is top-dressed', () => {
-    const existing = { ...tinySite('E'), stage: 'existing' as const, buildType: 'beds', plantedYear: 2027 };
+    const existing = {
+      ...tinySite('E'),
+      stage: 'existing' as const,
+      buildType: 'beds',
+      plantedYear: 2027,
+    };
     expectBinding(agree(tinyCampus({ existing: [existing], pools: [tinyPool('crew', 90)] })));
   });
 });
 
 test('a row that was tampered with is caught', () => {
-  const campus = tinyCampus({ pools: [tinyPool('crew', 60, ['care-food', 'care-other', 'plant', 'harvest']), tinyPool('builders', 160, ['prepare'])], funds: [tinyFund('capital', 26_000)] });
+  const campus = tinyCampus({
+    pools: [
+      tinyPool('crew', 60, ['care-food', 'care-other', 'plant', 'harvest']),
+      tinyPool('builders', 160, ['prepare']),
+    ],
+    funds: [tinyFund('capital', 26_000)],
+  });
   const charges = campusCharges(campus);
   const all = everyDecision(campus).map((decisions) => {
     const { plan } = completePlan(campus, decisions, charges);
-    return { decisions, passes: plan.unserved.length === 0 && checkPlan(campus, plan).length === 0 };
+    return {
+      decisions,
+      passes: plan.unserved.length === 0 && checkPlan(campus, plan).length === 0,
+    };
   });
   const good = hardModel(campus);
   const disagreements = (factor: (label: string) => number) => {
-    const rowUpper = good.model.rowUpper.map((v, r) => (Number.isFinite(v) ? v * factor(good.model.rowLabels[r] ?? '') : v));
+    const rowUpper = good.model.rowUpper.map((v, r) =>
+      Number.isFinite(v) ? v * factor(good.model.rowLabels[r] ?? '') : v,
+    );
     const model = { ...good, model: { ...good.model, rowUpper } };
-    return all.filter(({ decisions, passes }) => rowsHold(solver, model, decisions) !== passes).length;
+    return all.filter(({ decisions, passes }) => rowsHold(solver, model, decisions) !== passes)
+      .length;
   };
   expect(disagreements(() => 1)).toBe(0);
   expect(disagreements((label) => (label.startsWith('labor') ? 0.5 : 1))).toBeGreaterThan(0);

@@ -12,7 +12,11 @@ import type { Life } from '../site-charges/life.js';
 const STEEP_PERCENT = 10;
 
 /** What one criterion measures on a site as it would be built. */
-export function measured(site: CandidateSite, type: BuildType, criterion: BenefitCriterion): number {
+export function measured(
+  site: CandidateSite,
+  type: BuildType,
+  criterion: BenefitCriterion,
+): number {
   const areas = componentAreas(site, type);
   const measures: Record<BenefitMeasure, () => number> = {
     'walkers-per-day': () => valueOr(site.facts.walkersPerDay, criterion.whenUnknown),

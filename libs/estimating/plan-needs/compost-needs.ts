@@ -38,7 +38,11 @@ export function compostNeeds(
 }
 
 /** Top-dressing of all sites by running season index, exact, in fine parts of a cubic yard. */
-export function topDressNeeds(campus: Campus, decisions: Decisions, charges: CampusCharges): number[] {
+export function topDressNeeds(
+  campus: Campus,
+  decisions: Decisions,
+  charges: CampusCharges,
+): number[] {
   const seasons = plannedSeasons(campus.calendar).map(() => 0);
   const dress = (life: Life, of: SiteCharges) => {
     for (const index of topDressSeasons(campus, life)) {

@@ -41,9 +41,18 @@ export function careNeeds(
   decisions: Decisions,
   charges: CampusCharges,
 ): Record<CareClass, number>[] {
-  const care = plannedSeasons(campus.calendar).map(() => ({ 'care-food': 0, 'care-other': 0, harvest: 0 }));
+  const care = plannedSeasons(campus.calendar).map(() => ({
+    'care-food': 0,
+    'care-other': 0,
+    harvest: 0,
+  }));
   for (const site of campus.existing) {
-    addCare({ campus, care, of: charges.of(site.id, site.buildType), life: existingLife(campus, site) });
+    addCare({
+      campus,
+      care,
+      of: charges.of(site.id, site.buildType),
+      life: existingLife(campus, site),
+    });
   }
   for (const { site, buildType, year } of decisions.placements) {
     addCare({ campus, care, of: charges.of(site, buildType), life: lifeOf(campus, site, year) });

@@ -53,7 +53,11 @@ function byYear(campus: Campus, cost: (yearIndex: number) => Cents): Cents[] {
 }
 
 /** Capital of a site, charged whole to the fiscal year in which it is prepared. */
-export function buildCostOf(campus: Campus, placement: Placement, charges: CampusCharges): SiteCost {
+export function buildCostOf(
+  campus: Campus,
+  placement: Placement,
+  charges: CampusCharges,
+): SiteCost {
   const { site, buildType } = placement;
   const yearIndex = yearIndexOf(campus.calendar, placement.year);
   const amount = escalatedBuildCost(campus, charges.of(site, buildType), yearIndex);

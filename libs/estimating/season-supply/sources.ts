@@ -30,13 +30,22 @@ export function laborSources(
   season: SeasonInstance,
 ): LaborSource[] {
   return [
-    ...campus.pools.map((p) => ({ id: p.id, name: p.name, tasks: p.tasks, hours: poolHours(p, season) })),
+    ...campus.pools.map((p) => ({
+      id: p.id,
+      name: p.name,
+      tasks: p.tasks,
+      hours: poolHours(p, season),
+    })),
     ...workDaySources(campus, decisions, season),
     ...positionSources(campus, decisions, season),
   ].filter((source) => source.hours > 0);
 }
 
-function workDaySources(campus: Campus, decisions: Decisions, season: SeasonInstance): LaborSource[] {
+function workDaySources(
+  campus: Campus,
+  decisions: Decisions,
+  season: SeasonInstance,
+): LaborSource[] {
   return campus.workDays
     .filter((day) => day.season === season.season.id)
     .map((day) => ({
@@ -48,13 +57,21 @@ function workDaySources(campus: Campus, decisions: Decisions, season: SeasonInst
 }
 
 /** How many work days of a kind are held in the fiscal year of a season. */
-export function workDaysHeld(decisions: Decisions, workDay: string, season: SeasonInstance): number {
+export function workDaysHeld(
+  decisions: Decisions,
+  workDay: string,
+  season: SeasonInstance,
+): number {
   return decisions.workDays
     .filter((held) => held.workDay === workDay && held.year === season.year)
     .reduce((sum, held) => sum + held.count, 0);
 }
 
-function positionSources(campus: Campus, decisions: Decisions, season: SeasonInstance): LaborSource[] {
+function positionSources(
+  campus: Campus,
+  decisions: Decisions,
+  season: SeasonInstance,
+): LaborSource[] {
   return campus.positions.map((position) => {
     const hours = decisions.hires
       .filter((hire) => hire.position === position.id)
@@ -62,6 +79,11 @@ function positionSources(campus: Campus, decisions: Decisions, season: SeasonIns
         const startYear = yearIndexOf(campus.calendar, hire.year);
         return sum + hire.count * positionHours(campus.calendar, position, { startYear, season });
       }, 0);
-    return { id: position.id, name: position.name, tasks: position.tasks, hours: centiHours(hours) };
+    return {
+      id: position.id,
+      name: position.name,
+      tasks: position.tasks,
+      hours: centiHours(hours),
+    };
   });
 }

@@ -66,7 +66,10 @@ export function ageInSeason(calendar: Calendar, life: Life, index: number): numb
 }
 
 /** Seasons of horizon and tail in which a site is cared for. */
-export function caredSeasons(calendar: Calendar, life: Life): { index: number; age: number; order: number }[] {
+export function caredSeasons(
+  calendar: Calendar,
+  life: Life,
+): { index: number; age: number; order: number }[] {
   return plannedSeasons(calendar)
     .map(({ index, order }) => ({ index, order, age: ageInSeason(calendar, life, index) }))
     .filter(({ age }) => age > 0);

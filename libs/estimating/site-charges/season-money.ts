@@ -15,7 +15,10 @@ export function seasonDollars(
   amount: Cents,
 ): SeasonDollars[] {
   const months = seasonMonths(calendar, instance);
-  const shares = splitWhole(amount, months.map(() => 1));
+  const shares = splitWhole(
+    amount,
+    months.map(() => 1),
+  );
   const byYear = new Map<number, number>();
   months.forEach(({ moneyYearIndex }, i) => {
     byYear.set(moneyYearIndex, (byYear.get(moneyYearIndex) ?? 0) + (shares[i] ?? 0));

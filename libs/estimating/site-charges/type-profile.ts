@@ -56,7 +56,10 @@ function makeProfile(campus: Campus, type: BuildType): TypeProfile {
     'care-other': careTable(campus, type, OTHER),
     harvest: harvestTable(campus, type),
   };
-  const dressed = COMPONENTS.reduce((sum, c) => sum + type.shares[c] * campus.care[c].topDressInches, 0);
+  const dressed = COMPONENTS.reduce(
+    (sum, c) => sum + type.shares[c] * campus.care[c].topDressInches,
+    0,
+  );
   return {
     care: (taskClass, age, order) =>
       age < 1 ? 0 : (table[taskClass][Math.min(age, SETTLED_AGE) - 1]?.[order] ?? 0),
@@ -84,7 +87,9 @@ function careTable(campus: Campus, type: BuildType, components: readonly Compone
   return tableOf(campus, (age, season) =>
     components.reduce((sum, c) => {
       const care = campus.care[c];
-      return sum + type.shares[c] * careHoursPer1000SqFt(care, age) * (care.seasonShares[season] ?? 0);
+      return (
+        sum + type.shares[c] * careHoursPer1000SqFt(care, age) * (care.seasonShares[season] ?? 0)
+      );
     }, 0),
   );
 }

@@ -46,9 +46,24 @@ export function sortDecisions(decisions: Decisions): Decisions {
       return 0;
     };
   return {
-    placements: [...decisions.placements].sort(by((p) => p.year, (p) => p.site)),
-    hires: [...decisions.hires].sort(by((h) => h.year, (h) => h.position)),
-    workDays: [...decisions.workDays].sort(by((w) => w.year, (w) => w.workDay)),
+    placements: [...decisions.placements].sort(
+      by(
+        (p) => p.year,
+        (p) => p.site,
+      ),
+    ),
+    hires: [...decisions.hires].sort(
+      by(
+        (h) => h.year,
+        (h) => h.position,
+      ),
+    ),
+    workDays: [...decisions.workDays].sort(
+      by(
+        (w) => w.year,
+        (w) => w.workDay,
+      ),
+    ),
     purchases: [...decisions.purchases].sort(by((p) => p.season)),
   };
 }

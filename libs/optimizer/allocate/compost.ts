@@ -19,12 +19,14 @@ export function allocateCompost(
   const bought = new Map(decisions.purchases.map((p) => [p.season, p.cubicYards * 100]));
   const shortages: Shortage[] = [];
   let stock: number = campus.compost.openingStock;
-  const compost = compostNeeds(campus, decisions, charges).map(({ made, builds, topDress }, season) => {
-    const left = stock + made + (bought.get(season) ?? 0) - builds - topDress;
-    if (left < 0) shortages.push({ resource: 'compost', at: season, amount: -left });
-    stock = Math.max(0, Math.min(campus.compost.yard, left));
-    return { season, stock: centiYards(stock), givenAway: centiYards(Math.max(0, left - stock)) };
-  });
+  const compost = compostNeeds(campus, decisions, charges).map(
+    ({ made, builds, topDress }, season) => {
+      const left = stock + made + (bought.get(season) ?? 0) - builds - topDress;
+      if (left < 0) shortages.push({ resource: 'compost', at: season, amount: -left });
+      stock = Math.max(0, Math.min(campus.compost.yard, left));
+      return { season, stock: centiYards(stock), givenAway: centiYards(Math.max(0, left - stock)) };
+    },
+  );
   return { compost, shortages };
 }
 

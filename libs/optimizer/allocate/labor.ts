@@ -27,7 +27,11 @@ export function allocateLabor(
 ): LaborAllocation {
   const needs = laborNeeds(campus, decisions, charges);
   const seasons = plannedSeasons(campus.calendar).map((season) =>
-    allocateSeason(season, needs[season.index] ?? NO_NEEDS, laborSources(campus, decisions, season)),
+    allocateSeason(
+      season,
+      needs[season.index] ?? NO_NEEDS,
+      laborSources(campus, decisions, season),
+    ),
   );
   return {
     labor: seasons.flatMap((s) => s.labor),
@@ -79,7 +83,13 @@ function seasonNetwork(sources: readonly LaborSource[]): SeasonNetwork {
     flow.addEdge(1 + TASK_CLASSES.length + s, sink, from.hours);
     return TASK_CLASSES.flatMap((taskClass, c) =>
       from.tasks.includes(taskClass)
-        ? [{ source: from, taskClass, edge: flow.addEdge(1 + c, 1 + TASK_CLASSES.length + s, from.hours) }]
+        ? [
+            {
+              source: from,
+              taskClass,
+              edge: flow.addEdge(1 + c, 1 + TASK_CLASSES.length + s, from.hours),
+            },
+          ]
         : [],
     );
   });

@@ -35,7 +35,9 @@ export function allocateMoney(
   const needs = moneyNeeds(campus, decisions, charges);
   const network = new PaymentNetwork(campus, duesOf(campus, needs));
   const purses = pursesOf(campus).map((purse) => ({ purse, breadth: breadth(campus, purse) }));
-  purses.sort((a, b) => a.purse.last - b.purse.last || a.breadth - b.breadth || a.purse.first - b.purse.first);
+  purses.sort(
+    (a, b) => a.purse.last - b.purse.last || a.breadth - b.breadth || a.purse.first - b.purse.first,
+  );
   for (const { purse } of purses) network.addPurse(purse);
   network.settle();
   return { spending: network.spending(), shortages: network.shortages() };
@@ -43,8 +45,10 @@ export function allocateMoney(
 
 /** How many kinds of cost a purse may pay: the narrower, the sooner it is spent. */
 function breadth(campus: Campus, { restriction }: Purse): number {
-  const sites = restriction.sites === 'any' ? campus.candidates.length + 1 : restriction.sites.length;
-  const types = restriction.buildTypes === 'any' ? campus.buildTypes.length + 1 : restriction.buildTypes.length;
+  const sites =
+    restriction.sites === 'any' ? campus.candidates.length + 1 : restriction.sites.length;
+  const types =
+    restriction.buildTypes === 'any' ? campus.buildTypes.length + 1 : restriction.buildTypes.length;
   return restriction.lines.length * sites * types;
 }
 

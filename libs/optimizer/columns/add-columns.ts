@@ -1,4 +1,12 @@
-import { plannedSeasons, plannedYears, seasonIndex, seasonLabel, seasonInstance, seasonOrder, yearAt } from '#domain/calendar.js';
+import {
+  plannedSeasons,
+  plannedYears,
+  seasonIndex,
+  seasonLabel,
+  seasonInstance,
+  seasonOrder,
+  yearAt,
+} from '#domain/calendar.js';
 import type { Campus } from '#domain/campus.js';
 import { firstStartYear } from '#estimating/season-supply/positions.js';
 import type { CampusCharges } from '#estimating/site-charges/campus-charges.js';
@@ -23,7 +31,10 @@ export interface Ground {
 }
 
 /** Adds the whole-number columns of a campus to a draft. */
-export function addColumns(draft: ModelDraft, { campus, charges, lifecycles, fixed }: Ground): Columns {
+export function addColumns(
+  draft: ModelDraft,
+  { campus, charges, lifecycles, fixed }: Ground,
+): Columns {
   const lives = lifecycles.map((l) => ({
     ...l,
     variable: draft.addVariable({
@@ -58,8 +69,16 @@ function addCohorts(draft: ModelDraft, lives: readonly LifecycleColumn[]): Cohor
     const first = group[0];
     if (!first) return [];
     const variable = draft.addVariable({ label: `ground ${key}`, kind: 'continuous' });
-    const areas = group.map((l) => ({ variable: l.variable, coefficient: l.charges.areaSqFt / 1000 }));
-    draft.addRow({ label: `ground ${key}`, terms: [...areas, { variable, coefficient: -1 }], atLeast: 0, atMost: 0 });
+    const areas = group.map((l) => ({
+      variable: l.variable,
+      coefficient: l.charges.areaSqFt / 1000,
+    }));
+    draft.addRow({
+      label: `ground ${key}`,
+      terms: [...areas, { variable, coefficient: -1 }],
+      atLeast: 0,
+      atMost: 0,
+    });
     const mostThousands = areas.reduce((sum, t) => sum + t.coefficient, 0);
     return [{ life: first.life, profile: first.charges.profile, variable, mostThousands }];
   });

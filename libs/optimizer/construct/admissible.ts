@@ -2,7 +2,11 @@ import type { Campus } from '#domain/campus.js';
 import type { Lifecycle } from '#rules/columns.js';
 
 /** Whether a life may join others by the rules between sites: once, order, exclusive groups, types. */
-export function admissible(campus: Campus, lives: ReadonlySet<Lifecycle>, life: Lifecycle): boolean {
+export function admissible(
+  campus: Campus,
+  lives: ReadonlySet<Lifecycle>,
+  life: Lifecycle,
+): boolean {
   const yearOf = new Map([...lives].map((l) => [l.site, l.yearIndex]));
   if (yearOf.has(life.site)) return false;
   const standing = new Set(campus.existing.map((s) => s.id));

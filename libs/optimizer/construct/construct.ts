@@ -52,9 +52,13 @@ export function construct(tables: Tables, { score, namedFirst }: Recipe): Search
   }
   const { campus, lifecycles } = tables.ground;
   for (let year = 0; year < campus.calendar.horizonYears; year++) {
-    const lives = ordered(lifecycles.filter((l) => l.yearIndex === year), score);
+    const lives = ordered(
+      lifecycles.filter((l) => l.yearIndex === year),
+      score,
+    );
     const wanted = promisedIn(campus, year);
-    for (let have = countIn(state, year); have < wanted; have++) if (!placeFirst(state, lives)) break;
+    for (let have = countIn(state, year); have < wanted; have++)
+      if (!placeFirst(state, lives)) break;
   }
   fillUp(state, score);
   return state;
@@ -72,7 +76,12 @@ function fillUp(state: SearchState, score: Score): void {
 function ordered(lives: readonly Lifecycle[], score: Score): Lifecycle[] {
   return lives
     .map((life) => ({ life, value: score(life) }))
-    .sort((a, b) => b.value - a.value || a.life.yearIndex - b.life.yearIndex || (a.life.site < b.life.site ? -1 : 1))
+    .sort(
+      (a, b) =>
+        b.value - a.value ||
+        a.life.yearIndex - b.life.yearIndex ||
+        (a.life.site < b.life.site ? -1 : 1),
+    )
     .map(({ life }) => life);
 }
 

@@ -46,7 +46,8 @@ export function improve(of: Improvement): void {
     const gained = resolveAround(of, { sites, windowYears: Math.ceil(sites / 2) });
     misses = gained ? 0 : misses + 1;
     if (gained) sites = Math.max(LEAST_SITES, sites - 1);
-    if (misses > 0 && misses % PATIENCE === 0) sites = sites >= MOST_SITES ? LEAST_SITES : sites + 1;
+    if (misses > 0 && misses % PATIENCE === 0)
+      sites = sites >= MOST_SITES ? LEAST_SITES : sites + 1;
   }
 }
 

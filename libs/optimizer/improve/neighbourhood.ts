@@ -42,7 +42,8 @@ function freedSites(
   const out = new Set(ground.lifecycles.map((l) => l.site));
   for (const p of built) out.delete(p.site);
   const unbuilt = shuffled(random, [...out]).slice(0, Math.ceil(freedom.sites / 2));
-  const pool = random() < 0.6 ? inWindow(ground, decisions, { random, freedom }) : built.map((p) => p.site);
+  const pool =
+    random() < 0.6 ? inWindow(ground, decisions, { random, freedom }) : built.map((p) => p.site);
   const chosen = shuffled(random, pool).slice(0, Math.max(2, freedom.sites - unbuilt.length));
   return new Set([...unbuilt, ...chosen]);
 }

@@ -55,7 +55,9 @@ function keepsBinding(state: SearchState): boolean {
   const plan = planSketch(state);
   return (
     checkPrecedence(campus, plan).length === 0 &&
-    campus.commitments.every((c) => c.strength !== 'binding' || commitmentShortfall(campus, plan, c).amount === 0) &&
+    campus.commitments.every(
+      (c) => c.strength !== 'binding' || commitmentShortfall(campus, plan, c).amount === 0,
+    ) &&
     mustHave(state.tables, 'binding').every((group) => group.some((l) => state.lives.has(l)))
   );
 }
@@ -100,7 +102,9 @@ function ruin(state: SearchState, random: Random): void {
   const center = lives[randomBelow(random, Math.max(1, lives.length))]?.yearIndex ?? 0;
   const near = random() < 0.5;
   const pool = near
-    ? [...lives].sort((a, b) => Math.abs(a.yearIndex - center) - Math.abs(b.yearIndex - center)).slice(0, count + 2)
+    ? [...lives]
+        .sort((a, b) => Math.abs(a.yearIndex - center) - Math.abs(b.yearIndex - center))
+        .slice(0, count + 2)
     : lives;
   for (const life of shuffled(random, pool).slice(0, count)) applyLife(state, life, -1);
   clearHires(state);
@@ -118,13 +122,30 @@ function recreate(state: SearchState, random: Random): void {
   for (let year = 0; year < campus.calendar.horizonYears; year++) {
     let have = [...state.lives].filter((l) => l.yearIndex === year).length;
     for (; have < promisedIn(campus, year); have++) {
-      if (!placeOne(state, ranked(open.filter((l) => l.yearIndex === year), taste, random))) break;
+      if (
+        !placeOne(
+          state,
+          ranked(
+            open.filter((l) => l.yearIndex === year),
+            taste,
+            random,
+          ),
+        )
+      )
+        break;
     }
   }
   const left = new Set(open.map((l) => l.site));
   for (const l of state.lives) left.delete(l.site);
   for (const site of shuffled(random, [...left])) {
-    placeOne(state, ranked(open.filter((l) => l.site === site), taste, random).slice(0, MOST_TRIES));
+    placeOne(
+      state,
+      ranked(
+        open.filter((l) => l.site === site),
+        taste,
+        random,
+      ).slice(0, MOST_TRIES),
+    );
   }
 }
 
@@ -143,7 +164,10 @@ function ranked(
   return lives
     .map((life) => ({
       life,
-      value: Math.log(1 + life.benefit) - taste.care * Math.log(1 + settledHours(life)) + taste.noise * random(),
+      value:
+        Math.log(1 + life.benefit) -
+        taste.care * Math.log(1 + settledHours(life)) +
+        taste.noise * random(),
     }))
     .sort((a, b) => b.value - a.value)
     .map(({ life }) => life);

@@ -41,7 +41,11 @@ export function planModel(ground: Ground, tier: string, held: HeldTiers): PlanMo
   addCompostRows(draft, columns);
   addFundRows(draft, columns);
   addReserveFloorRows(draft, ground.campus);
-  const unserved = addLaborRows(draft, columns, held.get('unserved-total') === 0 ? 'none' : 'allowed');
+  const unserved = addLaborRows(
+    draft,
+    columns,
+    held.get('unserved-total') === 0 ? 'none' : 'allowed',
+  );
   const parts = { draft, columns, unserved };
   addBindingCommitments(parts);
   const terms = addTiers(parts, tier, held);
@@ -69,7 +73,10 @@ function addTiers(parts: ModelParts, name: string, held: HeldTiers): Term[] {
     const terms = tierTerms(parts, tier.name, value === 0 ? 'none' : 'allowed');
     if (tier.name === name) return terms;
     if (value === undefined || terms.length === 0) continue;
-    const limit = tier.sense === 'max' ? { atLeast: value - tier.tolerance } : { atMost: value + tier.tolerance };
+    const limit =
+      tier.sense === 'max'
+        ? { atLeast: value - tier.tolerance }
+        : { atMost: value + tier.tolerance };
     draft.addRow({ label: `held ${tier.name}`, terms, ...limit });
   }
   throw new RangeError(`no tier called ${name}`);

@@ -20,7 +20,9 @@ export function unservedPeak(draft: ModelDraft, unserved: readonly UnservedColum
     draft.addRow({
       label: `unserved peak ${season}`,
       terms: [
-        ...unserved.filter((u) => u.season === season).map(({ variable }) => ({ variable, coefficient: 1 })),
+        ...unserved
+          .filter((u) => u.season === season)
+          .map(({ variable }) => ({ variable, coefficient: 1 })),
         { variable: peak, coefficient: -1 },
       ],
       atMost: 0,
@@ -37,13 +39,21 @@ export function unservedPeak(draft: ModelDraft, unserved: readonly UnservedColum
  * The constant is carried by a column fixed at 1, so that values and bounds need no correction.
  */
 export function benefitTerms({ draft, columns, unserved }: ModelParts): Term[] {
-  const lives = columns.lifecycles.map((l) => ({ variable: l.variable, coefficient: l.benefit / 1000 }));
+  const lives = columns.lifecycles.map((l) => ({
+    variable: l.variable,
+    coefficient: l.benefit / 1000,
+  }));
   const aspirations = columns.campus.commitments
     .filter((c) => c.strength === 'aspiration')
     .flatMap((c) => {
       const short = addCommitmentRows(draft, columns, { test: c.test, slack: 'allowed', unserved });
       const whole = short.reduce((sum, t) => sum + t.coefficient * upperOf(draft, t), 0);
-      const one = draft.addVariable({ label: `points ${c.id}`, kind: 'continuous', lower: 1, upper: 1 });
+      const one = draft.addVariable({
+        label: `points ${c.id}`,
+        kind: 'continuous',
+        lower: 1,
+        upper: 1,
+      });
       if (!Number.isFinite(whole)) return [];
       return [
         { variable: one, coefficient: c.points },
@@ -75,8 +85,15 @@ export function recurringPeak(draft: ModelDraft, columns: Columns): Term[] {
     terms[yearIndex]?.push({ variable, coefficient: campus.compost.pricePerYard / 100 });
   }
   terms.forEach((row, year) => {
-    const label = seasonLabel(campus.calendar, seasonInstance(campus.calendar, year * campus.calendar.seasons.length));
-    draft.addRow({ label: `recurring cost ${label}`, terms: row, atMost: -(existing[year] ?? 0) / 100 });
+    const label = seasonLabel(
+      campus.calendar,
+      seasonInstance(campus.calendar, year * campus.calendar.seasons.length),
+    );
+    draft.addRow({
+      label: `recurring cost ${label}`,
+      terms: row,
+      atMost: -(existing[year] ?? 0) / 100,
+    });
   });
   return [{ variable: peak, coefficient: 1 }];
 }

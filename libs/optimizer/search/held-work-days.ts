@@ -13,7 +13,10 @@ export function heldWorkDays(campus: Campus): Int32Array[] {
       .reduce((sum, p) => sum + poolHours(p, season), 0);
     return Int32Array.from(campus.workDays, (day) => {
       if (day.season !== season.season.id || day.hoursEach <= day.leaderHoursEach) return 0;
-      const count = Math.min(day.mostPerSeason, Math.floor(leaders / Math.max(1, day.leaderHoursEach)));
+      const count = Math.min(
+        day.mostPerSeason,
+        Math.floor(leaders / Math.max(1, day.leaderHoursEach)),
+      );
       leaders -= count * day.leaderHoursEach;
       return count;
     });

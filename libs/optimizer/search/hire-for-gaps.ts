@@ -33,7 +33,11 @@ export function gapIn(state: SearchState, season: number): LaborGap | undefined 
   return state.labor.gap(state.needs, state.workDays[season] ?? NO_DAYS, season);
 }
 
-function cheapestOffer(state: SearchState, season: SeasonInstance, gap: LaborGap): Offer | undefined {
+function cheapestOffer(
+  state: SearchState,
+  season: SeasonInstance,
+  gap: LaborGap,
+): Offer | undefined {
   let best: Offer | undefined;
   state.tables.positions.forEach(({ type, hours }, position) => {
     if (!TASK_CLASSES.some((c, i) => gap.classes & (1 << i) && type.tasks.includes(c))) return;
@@ -41,13 +45,18 @@ function cheapestOffer(state: SearchState, season: SeasonInstance, gap: LaborGap
     if (startYear === undefined || !roomFor(state, position, startYear)) return;
     const cost = type.term === 'recurring' ? type.annualCost : type.firstYearCost;
     const dollarsPerHour = cost / Math.min(hours(startYear, season.index), gap.hours);
-    if (!best || dollarsPerHour < best.dollarsPerHour) best = { position, startYear, dollarsPerHour };
+    if (!best || dollarsPerHour < best.dollarsPerHour)
+      best = { position, startYear, dollarsPerHour };
   });
   return best;
 }
 
 /** Latest year index in which a position starts and still gives hours in a season. */
-function latestStart(state: SearchState, position: number, season: SeasonInstance): number | undefined {
+function latestStart(
+  state: SearchState,
+  position: number,
+  season: SeasonInstance,
+): number | undefined {
   const table = state.tables.positions[position];
   if (!table) return undefined;
   const last = Math.min(season.yearIndex, state.tables.ground.campus.calendar.horizonYears - 1);

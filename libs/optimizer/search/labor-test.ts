@@ -82,7 +82,9 @@ function seasonRows({ campus }: Ground, season: SeasonInstance): Row[] {
   const pools = campus.pools
     .map((p) => ({ tasks: p.tasks, hours: poolHours(p, season) }))
     .filter((p) => p.hours > 0);
-  const days = campus.workDays.map((d, i) => ({ d, i })).filter(({ d }) => d.season === season.season.id);
+  const days = campus.workDays
+    .map((d, i) => ({ d, i }))
+    .filter(({ d }) => d.season === season.season.id);
   const sources: SourceTasks[] = [
     ...pools.map((p) => p.tasks),
     ...days.map(({ d }) => d.tasks),
@@ -93,8 +95,13 @@ function seasonRows({ campus }: Ground, season: SeasonInstance): Row[] {
     return {
       classes: TASK_CLASSES.reduce((mask, c, i) => (classes.has(c) ? mask | (1 << i) : mask), 0),
       fixed: pools.filter((p) => serves(p.tasks)).reduce((sum, p) => sum + p.hours, 0),
-      dayHours: days.filter(({ d }) => serves(d.tasks)).map(({ d, i }): [number, number] => [i, d.hoursEach]),
-      positions: campus.positions.reduce((mask, p, i) => (serves(p.tasks) ? mask | (1 << i) : mask), 0),
+      dayHours: days
+        .filter(({ d }) => serves(d.tasks))
+        .map(({ d, i }): [number, number] => [i, d.hoursEach]),
+      positions: campus.positions.reduce(
+        (mask, p, i) => (serves(p.tasks) ? mask | (1 << i) : mask),
+        0,
+      ),
     };
   });
 }

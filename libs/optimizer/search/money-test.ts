@@ -59,7 +59,10 @@ function layOut({ years, purses, sinkKeys }: Tables): { network: FlowNetwork; du
         const ratio = purse.fund.matchRatio;
         const from = ratio === undefined ? purseNode(i) : spare++;
         if (ratio !== undefined) {
-          matched.push({ edge: network.addEdge(purseNode(i), from, 0), share: ratio / (1 + ratio) });
+          matched.push({
+            edge: network.addEdge(purseNode(i), from, 0),
+            share: ratio / (1 + ratio),
+          });
         }
         network.addEdge(from, 2 + at, purse.amount);
       }

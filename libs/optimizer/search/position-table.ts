@@ -10,9 +10,9 @@ export interface PositionTable {
   /** First year index in which a search may start one: lead time and promises that it waits. */
   readonly firstStart: number;
   /** Hundredths of an hour in a season, started in a year (index). */
-  hours(startYear: number, season: number): number;
+  readonly hours: (startYear: number, season: number) => number;
   /** Cents in a year, started in a year (indexes). */
-  cost(startYear: number, year: number): number;
+  readonly cost: (startYear: number, year: number) => number;
 }
 
 export function positionTable(campus: Campus, type: PositionType): PositionTable {
@@ -23,10 +23,18 @@ export function positionTable(campus: Campus, type: PositionType): PositionTable
   const hours = new Int32Array(years * seasons.length);
   for (let startYear = 0; startYear < years; startYear++) {
     for (let yearIndex = startYear; yearIndex < years; yearIndex++) {
-      costs[startYear * years + yearIndex] = positionCostIn({ campus, position: type, startYear, yearIndex });
+      costs[startYear * years + yearIndex] = positionCostIn({
+        campus,
+        position: type,
+        startYear,
+        yearIndex,
+      });
     }
     for (const season of seasons) {
-      hours[startYear * seasons.length + season.index] = positionHours(calendar, type, { startYear, season });
+      hours[startYear * seasons.length + season.index] = positionHours(calendar, type, {
+        startYear,
+        season,
+      });
     }
   }
   return {

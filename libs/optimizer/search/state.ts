@@ -4,7 +4,11 @@ import type { Decisions } from '#domain/plan.js';
 import { topDressNeeds } from '#estimating/plan-needs/compost-needs.js';
 import { careNeeds } from '#estimating/plan-needs/labor-needs.js';
 import { compostPrice, moneyNeeds } from '#estimating/plan-needs/money-needs.js';
-import { CARE_CLASSES, FINE_PER_HUNDREDTH, hundredthsFor } from '#estimating/site-charges/type-profile.js';
+import {
+  CARE_CLASSES,
+  FINE_PER_HUNDREDTH,
+  hundredthsFor,
+} from '#estimating/site-charges/type-profile.js';
 import type { Lifecycle } from '#rules/columns.js';
 import { sortDecisions } from '../allocate/complete-plan.js';
 import { heldWorkDays } from './held-work-days.js';
@@ -58,12 +62,26 @@ export function emptyState(tables: Tables): SearchState {
     state.needs[at('supervise')] = leaders * FINE_PER_HUNDREDTH;
   });
   const base = moneyNeeds(campus, NOTHING, charges);
-  base.care.forEach((c) => addCost(state, tables.sinkOf({ ...c, line: 'care' }), c.yearIndex, c.amount));
-  base.standing.forEach((amount, y) => addCost(state, tables.sinkOf({ line: 'standing' }), y, amount));
+  base.care.forEach((c) =>
+    addCost(state, {
+      sink: tables.sinkOf({ ...c, line: 'care' }),
+      year: c.yearIndex,
+      amount: c.amount,
+    }),
+  );
+  base.standing.forEach((amount, year) =>
+    addCost(state, { sink: tables.sinkOf({ line: 'standing' }), year, amount }),
+  );
   return state;
 }
 
-function addCost(state: SearchState, sink: number, year: number, amount: number): void {
+interface Cost {
+  readonly sink: number;
+  readonly year: number;
+  readonly amount: number;
+}
+
+function addCost(state: SearchState, { sink, year, amount }: Cost): void {
   const at = sink * state.tables.years + year;
   state.costs[at] = (state.costs[at] ?? 0) + amount;
 }
@@ -78,7 +96,7 @@ export function applyLife(state: SearchState, lifecycle: Lifecycle, sign: 1 | -1
   for (const [season, amount] of compost) {
     state.compost[season] = (state.compost[season] ?? 0) + sign * amount;
   }
-  for (const [sink, year, amount] of money) addCost(state, sink, year, sign * amount);
+  for (const [sink, year, amount] of money) addCost(state, { sink, year, amount: sign * amount });
   if (sign === 1) state.lives.add(lifecycle);
   else state.lives.delete(lifecycle);
 }
@@ -97,7 +115,7 @@ export function applyHire(
   const sink = state.tables.sinkOf({ line: 'positions' });
   for (let year = startYear; year < state.tables.years; year++) {
     const cost = table.cost(startYear, year);
-    if (cost > 0) addCost(state, sink, year, count * cost);
+    if (cost > 0) addCost(state, { sink, year, amount: count * cost });
   }
 }
 
@@ -120,7 +138,10 @@ export function purchasesOf(state: SearchState): Map<number, number> | undefined
 }
 
 /** First year index in which the costs, purchases included, cannot be paid; `undefined`: all paid. */
-export function shortYear(state: SearchState, purchases: ReadonlyMap<number, number>): number | undefined {
+export function shortYear(
+  state: SearchState,
+  purchases: ReadonlyMap<number, number>,
+): number | undefined {
   const { campus } = state.tables.ground;
   const costs = Float64Array.from(state.costs);
   const sink = state.tables.sinkOf({ line: 'compost' });
@@ -137,7 +158,11 @@ export function decisionsOf(state: SearchState): Decisions {
   const { campus } = state.tables.ground;
   const { calendar } = campus;
   const hires = state.hires.flatMap((byYear, p) =>
-    Array.from(byYear, (count, year) => ({ position: campus.positions[p]?.id ?? '', year: yearAt(calendar, year), count })),
+    Array.from(byYear, (count, year) => ({
+      position: campus.positions[p]?.id ?? '',
+      year: yearAt(calendar, year),
+      count,
+    })),
   );
   const days = plannedSeasons(calendar).flatMap((season) =>
     campus.workDays.map((day, d) => ({
@@ -147,9 +172,16 @@ export function decisionsOf(state: SearchState): Decisions {
     })),
   );
   return sortDecisions({
-    placements: [...state.lives].map((l) => ({ site: l.site, buildType: l.buildType, year: yearAt(calendar, l.yearIndex) })),
+    placements: [...state.lives].map((l) => ({
+      site: l.site,
+      buildType: l.buildType,
+      year: yearAt(calendar, l.yearIndex),
+    })),
     hires: hires.filter((h) => h.count > 0),
     workDays: days.filter((d) => d.count > 0),
-    purchases: [...(purchasesOf(state) ?? [])].map(([season, cubicYards]) => ({ season, cubicYards })),
+    purchases: [...(purchasesOf(state) ?? [])].map(([season, cubicYards]) => ({
+      season,
+      cubicYards,
+    })),
   });
 }

@@ -1,4 +1,9 @@
-import { plannedSeasons, plannedYears, seasonInstance, type SeasonInstance } from '#domain/calendar.js';
+import {
+  plannedSeasons,
+  plannedYears,
+  seasonInstance,
+  type SeasonInstance,
+} from '#domain/calendar.js';
 import type { Campus } from '#domain/campus.js';
 import { TASK_CLASSES } from '#domain/labor.js';
 import { baseSupplies, escalatedBuildCost } from '#estimating/plan-needs/money-needs.js';
@@ -89,7 +94,10 @@ function lifeCharges(
   };
 }
 
-function lifeHours(campus: Campus, { life, charges }: Lifecycle): { from: number; hours: Float64Array } {
+function lifeHours(
+  campus: Campus,
+  { life, charges }: Lifecycle,
+): { from: number; hours: Float64Array } {
   const seasons = plannedSeasons(campus.calendar).length;
   const from = life.prepared ?? life.planted;
   const hours = new Float64Array(Math.max(0, seasons - from) * CLASS_COUNT);
@@ -97,12 +105,14 @@ function lifeHours(campus: Campus, { life, charges }: Lifecycle): { from: number
     const at = (season - from) * CLASS_COUNT + TASK_CLASSES.indexOf(taskClass);
     if (at >= 0 && at < hours.length) hours[at] = (hours[at] ?? 0) + amount;
   };
-  if (life.prepared !== undefined) add(life.prepared, 'prepare', charges.prepareHours * FINE_PER_HUNDREDTH);
+  if (life.prepared !== undefined)
+    add(life.prepared, 'prepare', charges.prepareHours * FINE_PER_HUNDREDTH);
   add(life.planted, 'plant', charges.plantHours * FINE_PER_HUNDREDTH);
   for (let season = life.planted; season < Math.min(seasons, life.ends); season++) {
     const age = ageInSeason(campus.calendar, life, season);
     const { order } = seasonInstance(campus.calendar, season);
-    for (const c of CARE_CLASSES) add(season, c, charges.areaSqFt * charges.profile.care(c, age, order));
+    for (const c of CARE_CLASSES)
+      add(season, c, charges.areaSqFt * charges.profile.care(c, age, order));
   }
   return { from, hours };
 }
@@ -121,8 +131,9 @@ function lifeMoney(
 ): [number, number, number][] {
   const build = sinkOf({ line: 'build', site, buildType });
   const care = sinkOf({ line: 'care', site, buildType });
-  const supplies = baseSupplies(campus, life, charges).flatMap((base, year): [number, number, number][] =>
-    base === 0 ? [] : [[care, year, scaleCents(base, priceGrowth(campus, 'supplies', year))]],
+  const supplies = baseSupplies(campus, life, charges).flatMap(
+    (base, year): [number, number, number][] =>
+      base === 0 ? [] : [[care, year, scaleCents(base, priceGrowth(campus, 'supplies', year))]],
   );
   return [[build, yearIndex, escalatedBuildCost(campus, charges, yearIndex)], ...supplies];
 }

@@ -25,7 +25,10 @@ export interface TierPlace {
 }
 
 /** Seconds and rounds of the search; without any limit it runs a fixed number of rounds. */
-export function searchBudget({ seconds, work }: SolveSettings): { seconds: number; rounds: number } {
+export function searchBudget({ seconds, work }: SolveSettings): {
+  seconds: number;
+  rounds: number;
+} {
   if (work !== undefined) return { seconds: Infinity, rounds: work };
   return seconds === undefined
     ? { seconds: Infinity, rounds: UNLIMITED_ROUNDS }
@@ -39,7 +42,8 @@ const UNLIMITED_ROUNDS = 200;
 export function improvementBudget(of: TierPlace): { seconds: number; rounds?: number } {
   const { place, tiers, settings, elapsed } = of;
   const { seconds, work } = settings;
-  if (work !== undefined) return { seconds: Infinity, rounds: Math.max(1, Math.ceil(work * RESOLVES_PER_ROUND)) };
+  if (work !== undefined)
+    return { seconds: Infinity, rounds: Math.max(1, Math.ceil(work * RESOLVES_PER_ROUND)) };
   if (seconds === undefined) return { seconds: Infinity, rounds: UNLIMITED_ROUNDS / 20 };
   const benefit = benefitPlace(tiers);
   const share = place < benefit ? EARLY_SHARE : place === benefit ? BENEFIT_SHARE : LAST_SHARE;

@@ -43,7 +43,9 @@ interface ConflictRun {
 }
 
 function outOfTime({ settings, around }: ConflictRun): boolean {
-  return around.shouldStop() || (settings.seconds !== undefined && around.elapsed() >= settings.seconds);
+  return (
+    around.shouldStop() || (settings.seconds !== undefined && around.elapsed() >= settings.seconds)
+  );
 }
 
 interface Droppable {
@@ -61,11 +63,7 @@ function droppable(campus: Campus): Droppable[] {
   return [...limitsOf(), ...commitments];
 }
 
-function provenImpossible(
-  campus: Campus,
-  solver: Solver,
-  run: ConflictRun,
-): boolean {
+function provenImpossible(campus: Campus, solver: Solver, run: ConflictRun): boolean {
   const { settings } = run;
   const charges = campusCharges(campus);
   const ground = { campus, charges, lifecycles: possibleLifecycles(campus, charges) };
@@ -91,6 +89,8 @@ function constructed(ground: Ground): boolean {
   return RECIPES.some((recipe) => {
     const state = construct(tables, recipe);
     if (!state) return false;
-    return judgeDecisions(ground.campus, decisionsOf(state), ground.charges).objections.length === 0;
+    return (
+      judgeDecisions(ground.campus, decisionsOf(state), ground.charges).objections.length === 0
+    );
   });
 }

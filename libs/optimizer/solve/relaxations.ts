@@ -39,7 +39,9 @@ export function withAmpleMoney(campus: Campus): Campus {
     status: 'received' as const,
     counted: true,
     floor: cents(0),
-    inflows: [{ year: campus.calendar.firstYear, amount: AMPLE_CENTS, lastYear: last, restriction }],
+    inflows: [
+      { year: campus.calendar.firstYear, amount: AMPLE_CENTS, lastYear: last, restriction },
+    ],
   };
   return { ...campus, funds: [...campus.funds, ample] };
 }
@@ -59,5 +61,8 @@ export function withAmpleLabor(campus: Campus): Campus {
 
 export function withAmpleCompost(campus: Campus): Campus {
   const pricePerYard = cents(0);
-  return { ...campus, compost: { ...campus.compost, pricePerYard, mostBoughtPerSeason: AMPLE_YARDS } };
+  return {
+    ...campus,
+    compost: { ...campus.compost, pricePerYard, mostBoughtPerSeason: AMPLE_YARDS },
+  };
 }

@@ -8,13 +8,17 @@ export function startPoint(columns: Columns, decisions: Decisions): PartialPoint
   const year = (y: Decisions['hires'][number]['year']) => yearIndexOf(columns.campus.calendar, y);
   const key = (...parts: (string | number)[]) => parts.join('\u0000');
   const counts = new Map<string, number>([
-    ...decisions.placements.map((p) => [key('build', p.site, p.buildType, year(p.year)), 1] as const),
+    ...decisions.placements.map(
+      (p) => [key('build', p.site, p.buildType, year(p.year)), 1] as const,
+    ),
     ...decisions.hires.map((h) => [key('hire', h.position, year(h.year)), h.count] as const),
     ...decisions.workDays.map((w) => [key('days', w.workDay, year(w.year)), w.count] as const),
     ...decisions.purchases.map((p) => [key('buy', p.season), p.cubicYards] as const),
   ]);
   const points = [
-    ...columns.lifecycles.map((l) => [l.variable, key('build', l.site, l.buildType, l.yearIndex)] as const),
+    ...columns.lifecycles.map(
+      (l) => [l.variable, key('build', l.site, l.buildType, l.yearIndex)] as const,
+    ),
     ...columns.hires.map((h) => [h.variable, key('hire', h.position.id, h.yearIndex)] as const),
     ...columns.workDays.map((w) => [w.variable, key('days', w.day.id, w.yearIndex)] as const),
     ...columns.purchases.map((p) => [p.variable, key('buy', p.season)] as const),

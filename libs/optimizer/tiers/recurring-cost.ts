@@ -9,7 +9,11 @@ import { existingLife, lifeOf } from '#estimating/site-charges/life.js';
  * What a plan adds every year, in cents of the price year: care supplies, positions held, compost
  * bought. Standing costs are left out, since no plan changes them. By year index.
  */
-export function recurringCost(campus: Campus, decisions: Decisions, charges: CampusCharges): number[] {
+export function recurringCost(
+  campus: Campus,
+  decisions: Decisions,
+  charges: CampusCharges,
+): number[] {
   const years = new Array<number>(plannedYears(campus.calendar)).fill(0);
   const add = (year: number, amount: number) => (years[year] = (years[year] ?? 0) + amount);
   for (const site of campus.existing) {
@@ -17,7 +21,9 @@ export function recurringCost(campus: Campus, decisions: Decisions, charges: Cam
     baseSupplies(campus, life, charges.of(site.id, site.buildType)).forEach((c, y) => add(y, c));
   }
   for (const { site, buildType, year } of decisions.placements) {
-    baseSupplies(campus, lifeOf(campus, site, year), charges.of(site, buildType)).forEach((c, y) => add(y, c));
+    baseSupplies(campus, lifeOf(campus, site, year), charges.of(site, buildType)).forEach((c, y) =>
+      add(y, c),
+    );
   }
   for (const hire of decisions.hires) {
     const position = campus.positions.find((p) => p.id === hire.position);
@@ -28,7 +34,10 @@ export function recurringCost(campus: Campus, decisions: Decisions, charges: Cam
     }
   }
   for (const { season, cubicYards } of decisions.purchases) {
-    add(seasonInstance(campus.calendar, season).yearIndex, cubicYards * campus.compost.pricePerYard);
+    add(
+      seasonInstance(campus.calendar, season).yearIndex,
+      cubicYards * campus.compost.pricePerYard,
+    );
   }
   return years;
 }

@@ -44,7 +44,13 @@ export function tiersOf(campus: Campus): Tier[] {
         rounding: 0,
         commitment,
       })),
-    { name: 'benefit', unit: 'points', sense: 'max', tolerance: BENEFIT_TOLERANCE_POINTS, rounding: 0 },
+    {
+      name: 'benefit',
+      unit: 'points',
+      sense: 'max',
+      tolerance: BENEFIT_TOLERANCE_POINTS,
+      rounding: 0,
+    },
     { name: 'recurring-cost', unit: 'dollars', sense: 'min', tolerance: 0.01, rounding: 0 },
   ];
 }

@@ -48,11 +48,19 @@ function seasonBreaches({ campus, plan, season, before, needs }: CompostAt): Bre
   const found: Breach[] = [];
   if (expected !== entry.stock || entry.givenAway < 0) {
     found.push(
-      breach(label, `compost does not balance in ${label}: ${before / 100} cy + ${needs.made / 100} made + ${bought / 100} bought - ${used / 100} used - ${entry.givenAway / 100} given away is not ${entry.stock / 100} cy`),
+      breach(
+        label,
+        `compost does not balance in ${label}: ${before / 100} cy + ${needs.made / 100} made + ${bought / 100} bought - ${used / 100} used - ${entry.givenAway / 100} given away is not ${entry.stock / 100} cy`,
+      ),
     );
   }
   if (entry.stock < 0 || entry.stock > campus.compost.yard) {
-    found.push(breach(label, `the yard would hold ${entry.stock / 100} cy in ${label}; it holds 0 to ${campus.compost.yard / 100} cy`));
+    found.push(
+      breach(
+        label,
+        `the yard would hold ${entry.stock / 100} cy in ${label}; it holds 0 to ${campus.compost.yard / 100} cy`,
+      ),
+    );
   }
   return found;
 }
@@ -64,10 +72,14 @@ function purchaseBreaches(campus: Campus, plan: Plan): Breach[] {
     const twice = seen.has(season);
     seen.add(season);
     const whole = Number.isInteger(cubicYards) && cubicYards > 0;
-    const fits = cubicYards <= campus.compost.mostBoughtPerSeason && season >= 0 && season < seasons;
+    const fits =
+      cubicYards <= campus.compost.mostBoughtPerSeason && season >= 0 && season < seasons;
     if (whole && fits && !twice) return [];
     return [
-      breach(`season ${season}`, `${cubicYards} cy bought: purchases are whole cubic yards, one line a season of the plan, at most ${campus.compost.mostBoughtPerSeason} cy`),
+      breach(
+        `season ${season}`,
+        `${cubicYards} cy bought: purchases are whole cubic yards, one line a season of the plan, at most ${campus.compost.mostBoughtPerSeason} cy`,
+      ),
     ];
   });
 }

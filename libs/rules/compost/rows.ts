@@ -22,7 +22,11 @@ export function addCompostRows(draft: ModelDraft, columns: Columns): void {
   standing.forEach((fine, season) => {
     const instance = seasonInstance(campus.calendar, season);
     const label = seasonLabel(campus.calendar, instance);
-    const stock = draft.addVariable({ label: `stock ${label}`, kind: 'continuous', upper: campus.compost.yard / 100 });
+    const stock = draft.addVariable({
+      label: `stock ${label}`,
+      kind: 'continuous',
+      upper: campus.compost.yard / 100,
+    });
     const given = draft.addVariable({ label: `given away ${label}`, kind: 'continuous' });
     const opening = season === 0 ? campus.compost.openingStock : 0;
     const made = campus.compost.made[instance.season.id] ?? 0;

@@ -12,8 +12,10 @@ export const checkEligibleYears: Check = (campus, plan) =>
   plan.decisions.placements.flatMap((placement) => {
     const site = campus.candidates.find((s) => s.id === placement.site);
     const type = campus.buildTypes.find((t) => t.id === placement.buildType);
-    if (!site) return [breach(placement, `${placement.site} is not a candidate site of this campus`)];
-    if (!type) return [breach(placement, `${placement.buildType} is not a build type of this campus`)];
+    if (!site)
+      return [breach(placement, `${placement.site} is not a candidate site of this campus`)];
+    if (!type)
+      return [breach(placement, `${placement.buildType} is not a build type of this campus`)];
     return [
       ...windowBreaches(campus, site, placement),
       ...typeBreaches(site, placement),
@@ -34,7 +36,12 @@ function windowBreaches(campus: Campus, site: CandidateSite, placement: Placemen
     year < first || year > last || year < firstYear || year > lastBuildYear(campus.calendar);
   if (!outside) return [];
   const when = `${fiscalYearLabel(first)} to ${fiscalYearLabel(last)}`;
-  return [breach(placement, `${site.id} is prepared in ${fiscalYearLabel(year)}, outside its years ${when}`)];
+  return [
+    breach(
+      placement,
+      `${site.id} is prepared in ${fiscalYearLabel(year)}, outside its years ${when}`,
+    ),
+  ];
 }
 
 function typeBreaches(site: CandidateSite, placement: Placement): Breach[] {
@@ -47,7 +54,10 @@ function gateBreaches(site: CandidateSite, type: BuildType, placement: Placement
   return site.gates
     .filter((gate) => barsType(gate, type) && !passedBy(gate, placement))
     .map((gate) =>
-      breach(placement, `${site.id}: the ${gate.kind} gate is ${gate.status} (${gate.note}), which bars ${type.name}`),
+      breach(
+        placement,
+        `${site.id}: the ${gate.kind} gate is ${gate.status} (${gate.note}), which bars ${type.name}`,
+      ),
     );
 }
 

@@ -10,12 +10,17 @@ export interface Candidacy {
   readonly year: FiscalYear;
 }
 
-export function eligibleInYear(campus: Campus, { site, buildType: typeId, year }: Candidacy): boolean {
+export function eligibleInYear(
+  campus: Campus,
+  { site, buildType: typeId, year }: Candidacy,
+): boolean {
   if (!site.buildTypes.includes(typeId)) return false;
   if (site.earliest !== undefined && year < site.earliest) return false;
   if (site.latest !== undefined && year > site.latest) return false;
   const { edible } = buildType(campus, typeId);
-  return site.gates.every((gate) => !bars(gate, typeId, edible ? 'edible' : 'other') || open(gate, year));
+  return site.gates.every(
+    (gate) => !bars(gate, typeId, edible ? 'edible' : 'other') || open(gate, year),
+  );
 }
 
 function bars(gate: Gate, typeId: string, kind: 'edible' | 'other'): boolean {

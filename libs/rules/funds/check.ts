@@ -38,20 +38,34 @@ function entryBreaches(campus: Campus, plan: Plan, entry: SpendEntry): Breach[] 
   const fund = campus.funds.find((f) => f.id === entry.fund);
   const inflow = fund?.inflows[entry.inflow];
   if (!fund || !inflow || !fund.counted) {
-    return [breach(entry.fund, `${entry.fund} has no money numbered ${entry.inflow} that the plan may spend`)];
+    return [
+      breach(
+        entry.fund,
+        `${entry.fund} has no money numbered ${entry.inflow} that the plan may spend`,
+      ),
+    ];
   }
   const found: Breach[] = [];
   const year = fiscalYearLabel(entry.year);
   if (!Number.isSafeInteger(entry.amount) || entry.amount <= 0) {
-    found.push(breach(fund.id, `${fund.name} spends ${dollars(entry.amount)} in ${year}, which is not an amount above 0`));
+    found.push(
+      breach(
+        fund.id,
+        `${fund.name} spends ${dollars(entry.amount)} in ${year}, which is not an amount above 0`,
+      ),
+    );
   }
   if (entry.year < inflow.year || entry.year > inflow.lastYear) {
     const window = `${fiscalYearLabel(inflow.year)} to ${fiscalYearLabel(inflow.lastYear)}`;
-    found.push(breach(fund.id, `${fund.name} spends in ${year} money that may be spent in ${window}`));
+    found.push(
+      breach(fund.id, `${fund.name} spends in ${year} money that may be spent in ${window}`),
+    );
   }
   if (!allows(inflow, plan, entry)) {
     const on = entry.site === undefined ? entry.line : `${entry.line} of ${entry.site}`;
-    found.push(breach(fund.id, `${fund.name} may not pay for ${on} (${dollars(entry.amount)} in ${year})`));
+    found.push(
+      breach(fund.id, `${fund.name} may not pay for ${on} (${dollars(entry.amount)} in ${year})`),
+    );
   }
   return found;
 }
@@ -72,21 +86,43 @@ function overspent(fund: Fund, spending: readonly SpendEntry[]): Breach[] {
   return fund.inflows.flatMap((inflow, index) => {
     const spent = total(spending.filter((s) => s.fund === fund.id && s.inflow === index));
     if (spent <= inflow.amount) return [];
-    return [breach(fund.id, `${fund.name} spends ${dollars(spent)} of the ${dollars(inflow.amount)} that arrive in ${fiscalYearLabel(inflow.year)}`)];
+    return [
+      breach(
+        fund.id,
+        `${fund.name} spends ${dollars(spent)} of the ${dollars(inflow.amount)} that arrive in ${fiscalYearLabel(inflow.year)}`,
+      ),
+    ];
   });
 }
 
 function buildBreaches(campus: Campus, needs: MoneyNeeds, plan: Plan): Breach[] {
   const paid = plan.spending.filter((s) => s.line === 'build');
   const due = (cost: SiteCost) =>
-    total(paid.filter((s) => s.site === cost.site && yearIndexOf(campus.calendar, s.year) === cost.yearIndex));
+    total(
+      paid.filter(
+        (s) => s.site === cost.site && yearIndexOf(campus.calendar, s.year) === cost.yearIndex,
+      ),
+    );
   const wrong = needs.build.filter((cost) => due(cost) !== cost.amount);
   const stray = paid.filter(
-    (s) => !needs.build.some((c) => c.site === s.site && yearAt(campus.calendar, c.yearIndex) === s.year),
+    (s) =>
+      !needs.build.some(
+        (c) => c.site === s.site && yearAt(campus.calendar, c.yearIndex) === s.year,
+      ),
   );
   return [
-    ...wrong.map((c) => breach(c.site, `building ${c.site} costs ${dollars(c.amount)} in ${fiscalYearLabel(yearAt(campus.calendar, c.yearIndex))}; ${dollars(due(c))} is paid`)),
-    ...stray.map((s) => breach(s.fund, `${dollars(s.amount)} is paid for building ${s.site ?? 'no site'} in ${fiscalYearLabel(s.year)}, when it is not built`)),
+    ...wrong.map((c) =>
+      breach(
+        c.site,
+        `building ${c.site} costs ${dollars(c.amount)} in ${fiscalYearLabel(yearAt(campus.calendar, c.yearIndex))}; ${dollars(due(c))} is paid`,
+      ),
+    ),
+    ...stray.map((s) =>
+      breach(
+        s.fund,
+        `${dollars(s.amount)} is paid for building ${s.site ?? 'no site'} in ${fiscalYearLabel(s.year)}, when it is not built`,
+      ),
+    ),
   ];
 }
 
@@ -102,7 +138,12 @@ function yearTotals(campus: Campus, needs: MoneyNeeds, plan: Plan): Breach[] {
     return Object.entries(due).flatMap(([line, amount]) => {
       const paid = total(plan.spending.filter((s) => s.line === line && s.year === year));
       if (paid === amount) return [];
-      return [breach(line, `${line} costs ${dollars(amount)} in ${fiscalYearLabel(year)}; ${dollars(paid)} is paid`)];
+      return [
+        breach(
+          line,
+          `${line} costs ${dollars(amount)} in ${fiscalYearLabel(year)}; ${dollars(paid)} is paid`,
+        ),
+      ];
     });
   }).flat();
 }
@@ -113,9 +154,16 @@ function siteCareBreaches(campus: Campus, needs: MoneyNeeds, plan: Plan): Breach
   return [...keys].flatMap((key) => {
     const [site, year] = key.split(' ');
     const paid = total(named.filter((s) => s.site === site && String(s.year) === year));
-    const cost = needs.care.find((c) => c.site === site && String(yearAt(campus.calendar, c.yearIndex)) === year);
+    const cost = needs.care.find(
+      (c) => c.site === site && String(yearAt(campus.calendar, c.yearIndex)) === year,
+    );
     if (paid <= (cost?.amount ?? 0)) return [];
-    return [breach(site ?? '', `${dollars(paid)} is paid for the care of ${site} in FY${year}, which costs ${dollars(cost?.amount ?? 0)}`)];
+    return [
+      breach(
+        site ?? '',
+        `${dollars(paid)} is paid for the care of ${site} in FY${year}, which costs ${dollars(cost?.amount ?? 0)}`,
+      ),
+    ];
   });
 }
 
@@ -123,8 +171,15 @@ function matchBreaches(fund: Fund, needs: MoneyNeeds, plan: Plan): Breach[] {
   const ratio = fund.matchRatio;
   if (ratio === undefined) return [];
   return needs.build.flatMap(({ site, amount }) => {
-    const matched = total(plan.spending.filter((s) => s.fund === fund.id && s.site === site && s.line === 'build'));
+    const matched = total(
+      plan.spending.filter((s) => s.fund === fund.id && s.site === site && s.line === 'build'),
+    );
     if (matched <= ratio * (amount - matched)) return [];
-    return [breach(fund.id, `${fund.name} pays ${dollars(matched)} on ${site}, above its share of the other ${dollars(amount - matched)}`)];
+    return [
+      breach(
+        fund.id,
+        `${fund.name} pays ${dollars(matched)} on ${site}, above its share of the other ${dollars(amount - matched)}`,
+      ),
+    ];
   });
 }

@@ -89,7 +89,10 @@ function addSinkRow(model: FundModel, { key, year, cost }: SinkYear): void {
   });
   draft.addRow({
     label: `paid ${label} ${key}`,
-    terms: [...paid, ...cost.terms.map((t) => ({ ...t, coefficient: -(t.coefficient + MARGIN) / UNIT }))],
+    terms: [
+      ...paid,
+      ...cost.terms.map((t) => ({ ...t, coefficient: -(t.coefficient + MARGIN) / UNIT })),
+    ],
     atLeast: cost.fixed === 0 ? 0 : (cost.fixed + MARGIN) / UNIT,
   });
   addMatchRows({ draft, columns, label: `${label} ${key}` }, matching, cost);
@@ -105,7 +108,10 @@ function addMatchRows(
     const share = ratio / (1 + ratio);
     at.draft.addRow({
       label: `match ${fundId} ${at.label}`,
-      terms: [...spend, ...cost.matched.map((t) => ({ ...t, coefficient: (-t.coefficient * share) / UNIT }))],
+      terms: [
+        ...spend,
+        ...cost.matched.map((t) => ({ ...t, coefficient: (-t.coefficient * share) / UNIT })),
+      ],
       atMost: 0,
     });
   }
@@ -169,11 +175,15 @@ function addPeopleAndCompost(columns: Columns, at: CostAt): void {
   for (const { position, yearIndex: startYear, variable } of columns.hires) {
     for (let yearIndex = startYear; yearIndex < years; yearIndex++) {
       const coefficient = positionCostIn({ campus, position, startYear, yearIndex });
-      if (coefficient > 0) at({ line: 'positions' }, yearIndex)?.terms.push({ variable, coefficient });
+      if (coefficient > 0)
+        at({ line: 'positions' }, yearIndex)?.terms.push({ variable, coefficient });
     }
   }
   for (const { season, variable } of columns.purchases) {
     const year = seasonInstance(campus.calendar, season).yearIndex;
-    at({ line: 'compost' }, year)?.terms.push({ variable, coefficient: compostPrice(campus, year) });
+    at({ line: 'compost' }, year)?.terms.push({
+      variable,
+      coefficient: compostPrice(campus, year),
+    });
   }
 }

@@ -29,7 +29,12 @@ function breach(record: string, message: string): Breach {
 function strayEntries(plan: Plan, seasons: number): Breach[] {
   return [...plan.labor, ...plan.unserved]
     .filter((e) => !(e.season >= 0 && e.season < seasons) || e.hours <= 0)
-    .map((e) => breach(`season ${e.season}`, `an entry of ${e.hours / 100} h lies outside the plan or is not above 0`));
+    .map((e) =>
+      breach(
+        `season ${e.season}`,
+        `an entry of ${e.hours / 100} h lies outside the plan or is not above 0`,
+      ),
+    );
 }
 
 interface SeasonNeeds {
@@ -43,13 +48,27 @@ function needBreaches({ campus, plan, season, needs }: SeasonNeeds): Breach[] {
   const label = seasonLabel(campus.calendar, season);
   return TASK_CLASSES.flatMap((taskClass) => {
     const wanted = needs?.[taskClass] ?? 0;
-    const served = sum(plan.labor.filter((e) => e.season === season.index && e.taskClass === taskClass));
-    const unserved = sum(plan.unserved.filter((e) => e.season === season.index && e.taskClass === taskClass));
+    const served = sum(
+      plan.labor.filter((e) => e.season === season.index && e.taskClass === taskClass),
+    );
+    const unserved = sum(
+      plan.unserved.filter((e) => e.season === season.index && e.taskClass === taskClass),
+    );
     if (unserved > 0 && !MAY_GO_UNSERVED.includes(taskClass)) {
-      return [breach(label, `${unserved / 100} h of ${taskClass} are left unserved in ${label}; this work must be done`)];
+      return [
+        breach(
+          label,
+          `${unserved / 100} h of ${taskClass} are left unserved in ${label}; this work must be done`,
+        ),
+      ];
     }
     if (served + unserved === wanted) return [];
-    return [breach(label, `${taskClass} wants ${wanted / 100} h in ${label}; ${served / 100} h are served and ${unserved / 100} h stated as unserved`)];
+    return [
+      breach(
+        label,
+        `${taskClass} wants ${wanted / 100} h in ${label}; ${served / 100} h are served and ${unserved / 100} h stated as unserved`,
+      ),
+    ];
   });
 }
 
@@ -65,16 +84,24 @@ function sourceBreaches(campus: Campus, plan: Plan, season: SeasonInstance): Bre
     const source = sources.get(id);
     const total = sum(given);
     if (!source || total > source.hours) {
-      return [breach(label, `${id} gives ${total / 100} h in ${label} and has ${(source?.hours ?? 0) / 100} h`)];
+      return [
+        breach(
+          label,
+          `${id} gives ${total / 100} h in ${label} and has ${(source?.hours ?? 0) / 100} h`,
+        ),
+      ];
     }
     return given
       .filter((e) => !source.tasks.includes(e.taskClass))
-      .map((e) => breach(label, `${source.name} may not do ${e.taskClass} (${e.hours / 100} h in ${label})`));
+      .map((e) =>
+        breach(label, `${source.name} may not do ${e.taskClass} (${e.hours / 100} h in ${label})`),
+      );
   });
 }
 
 function groupBySource(entries: readonly LaborEntry[]): Map<string, LaborEntry[]> {
   const groups = new Map<string, LaborEntry[]>();
-  for (const entry of entries) groups.set(entry.source, [...(groups.get(entry.source) ?? []), entry]);
+  for (const entry of entries)
+    groups.set(entry.source, [...(groups.get(entry.source) ?? []), entry]);
   return groups;
 }

@@ -12,13 +12,22 @@ export function closedSubsets(
   sources: readonly SourceTasks[],
 ): ReadonlySet<TaskClass>[] {
   const serversOf = new Map(
-    classes.map((c) => [c, sources.reduce((mask, tasks, i) => (tasks.includes(c) ? mask | (1n << BigInt(i)) : mask), 0n)]),
+    classes.map((c) => [
+      c,
+      sources.reduce((mask, tasks, i) => (tasks.includes(c) ? mask | (1n << BigInt(i)) : mask), 0n),
+    ]),
   );
   const closures = new Map<bigint, ReadonlySet<TaskClass>>();
   for (let pick = 1; pick < 1 << classes.length; pick++) {
-    const servers = classes.reduce((mask, c, i) => (pick & (1 << i) ? mask | (serversOf.get(c) ?? 0n) : mask), 0n);
+    const servers = classes.reduce(
+      (mask, c, i) => (pick & (1 << i) ? mask | (serversOf.get(c) ?? 0n) : mask),
+      0n,
+    );
     if (closures.has(servers)) continue;
-    closures.set(servers, new Set(classes.filter((c) => ((serversOf.get(c) ?? 0n) | servers) === servers)));
+    closures.set(
+      servers,
+      new Set(classes.filter((c) => ((serversOf.get(c) ?? 0n) | servers) === servers)),
+    );
   }
   return [...closures.values()];
 }

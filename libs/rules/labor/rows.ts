@@ -40,7 +40,11 @@ export type UnservedCare = 'allowed' | 'none';
  * Care is exact here and rounded up to hundredths of an hour, class by class, in the accounts; rows
  * that no plan can reach are left out.
  */
-export function addLaborRows(draft: ModelDraft, columns: Columns, care: UnservedCare): UnservedColumn[] {
+export function addLaborRows(
+  draft: ModelDraft,
+  columns: Columns,
+  care: UnservedCare,
+): UnservedColumn[] {
   const existing = careNeeds(columns.campus, NOTHING, columns.charges);
   const unserved: UnservedColumn[] = [];
   const installs = installBySeason(columns);
@@ -50,14 +54,27 @@ export function addLaborRows(draft: ModelDraft, columns: Columns, care: Unserved
     unserved.push(...here);
     const needs = existing[season.index];
     const installing = installs.get(season.index) ?? [];
-    if (needs) addSeasonRows({ draft, columns, season, existing: needs, unserved: here, installing, siteMost });
+    if (needs)
+      addSeasonRows({
+        draft,
+        columns,
+        season,
+        existing: needs,
+        unserved: here,
+        installing,
+        siteMost,
+      });
   }
   return unserved;
 }
 
 const NOTHING = { placements: [], hires: [], workDays: [], purchases: [] };
 
-function addUnserved(draft: ModelDraft, columns: Columns, season: SeasonInstance): UnservedColumn[] {
+function addUnserved(
+  draft: ModelDraft,
+  columns: Columns,
+  season: SeasonInstance,
+): UnservedColumn[] {
   const label = seasonLabel(columns.campus.calendar, season);
   return MAY_GO_UNSERVED.map((taskClass) => ({
     season: season.index,
@@ -81,17 +98,26 @@ function addSeasonRows(at: SeasonModel): void {
   const asked = [...at.installing, ...careAsked(at)];
   const sources = seasonSources(at);
   const wanted = TASK_CLASSES.filter((c) => mostOf(at, asked, new Set([c])) > 0);
-  const subsets = closedSubsets(wanted, sources.map((s) => s.tasks)).map((classes) => ({
+  const subsets = closedSubsets(
+    wanted,
+    sources.map((s) => s.tasks),
+  ).map((classes) => ({
     classes,
     serving: sources.filter((s) => s.tasks.some((t) => classes.has(t))),
   }));
-  const needed = subsets.filter((row) => !subsets.some((other) => covers(at, asked, { row, by: other })));
+  const needed = subsets.filter(
+    (row) => !subsets.some((other) => covers(at, asked, { row, by: other })),
+  );
   for (const row of needed) addSubsetRow({ at, asked, ...row });
   for (const each of at.unserved) addUnservedLimit(at, asked, each);
 }
 
 /** No more can go unserved than is wanted; else it would stand in for work that must be done. */
-function addUnservedLimit(at: SeasonModel, asked: readonly Asked[], { taskClass, variable }: UnservedColumn): void {
+function addUnservedLimit(
+  at: SeasonModel,
+  asked: readonly Asked[],
+  { taskClass, variable }: UnservedColumn,
+): void {
   const one = new Set([taskClass]);
   at.draft.addRow({
     label: `unserved ${taskClass} ${seasonLabel(at.columns.campus.calendar, at.season)}`,
@@ -114,11 +140,17 @@ interface Subset {
  * Whether a smaller set's row implies a larger one's: the most that the other classes can want is
  * there anyway from sources that the smaller set does not call on.
  */
-function covers(at: SeasonModel, asked: readonly Asked[], { row, by }: { row: Subset; by: Subset }): boolean {
+function covers(
+  at: SeasonModel,
+  asked: readonly Asked[],
+  { row, by }: { row: Subset; by: Subset },
+): boolean {
   if (by.classes.size >= row.classes.size) return false;
   if (![...by.classes].every((c) => row.classes.has(c))) return false;
   const others = new Set([...row.classes].filter((c) => !by.classes.has(c)));
-  const spare = row.serving.filter((s) => !by.serving.includes(s)).reduce((sum, s) => sum + s.fixed, 0);
+  const spare = row.serving
+    .filter((s) => !by.serving.includes(s))
+    .reduce((sum, s) => sum + s.fixed, 0);
   return mostOf(at, asked, others) <= spare;
 }
 
@@ -126,12 +158,20 @@ function covers(at: SeasonModel, asked: readonly Asked[], { row, by }: { row: Su
 function mostOf(at: SeasonModel, asked: readonly Asked[], classes: ReadonlySet<TaskClass>): number {
   const { columns, season, existing } = at;
   const leaders = classes.has('supervise') ? mostLeaders(leaderTerms(columns, season), columns) : 0;
-  const standing = [...classes].reduce((sum, c) => sum + ((existing as Partial<Record<TaskClass, number>>)[c] ?? 0), 0);
-  const byColumn = mostAsked(asked.map((a) => ({ most: a.most, coefficient: hoursIn(a.hours, classes) })));
+  const standing = [...classes].reduce(
+    (sum, c) => sum + ((existing as Partial<Record<TaskClass, number>>)[c] ?? 0),
+    0,
+  );
+  const byColumn = mostAsked(
+    asked.map((a) => ({ most: a.most, coefficient: hoursIn(a.hours, classes) })),
+  );
   return Math.min(byColumn, at.siteMost(season.order, classes)) + leaders + standing / FINE_PARTS;
 }
 
-function hoursIn(hours: Readonly<Partial<Record<TaskClass, number>>>, classes: ReadonlySet<TaskClass>): number {
+function hoursIn(
+  hours: Readonly<Partial<Record<TaskClass, number>>>,
+  classes: ReadonlySet<TaskClass>,
+): number {
   return [...classes].reduce((sum, c) => sum + (hours[c] ?? 0), 0);
 }
 
@@ -168,7 +208,9 @@ function addSubsetRow({ at, asked, serving, classes }: SubsetRow): void {
       ...terms,
       ...(classes.has('supervise') ? leaderTerms(columns, season) : []),
       ...serving.flatMap((s) => s.terms).map((t) => ({ ...t, coefficient: -t.coefficient })),
-      ...unserved.filter((u) => classes.has(u.taskClass)).map(({ variable }) => ({ variable, coefficient: -1 })),
+      ...unserved
+        .filter((u) => classes.has(u.taskClass))
+        .map(({ variable }) => ({ variable, coefficient: -1 })),
     ],
     atMost: supply - hoursIn(existing, classes) / FINE_PARTS,
   });
@@ -200,7 +242,8 @@ function siteMaxima(columns: Columns): SiteMost {
 }
 
 function heaviest(of: SiteCharges, order: number, classes: ReadonlySet<TaskClass>): number {
-  const install = (classes.has('prepare') ? of.prepareHours : 0) + (classes.has('plant') ? of.plantHours : 0);
+  const install =
+    (classes.has('prepare') ? of.prepareHours : 0) + (classes.has('plant') ? of.plantHours : 0);
   let care = 0;
   for (let age = 1; age <= SETTLED_AGE; age++) {
     let fine = 0;
@@ -254,7 +297,11 @@ function seasonSources({ columns, season }: SeasonModel): Source[] {
     .filter((p) => p.fixed > 0);
   const days = columns.workDays
     .filter((w) => w.yearIndex === season.yearIndex && w.day.season === season.season.id)
-    .map((w) => ({ tasks: w.day.tasks, fixed: 0, terms: [{ variable: w.variable, coefficient: w.day.hoursEach / 100 }] }));
+    .map((w) => ({
+      tasks: w.day.tasks,
+      fixed: 0,
+      terms: [{ variable: w.variable, coefficient: w.day.hoursEach / 100 }],
+    }));
   return [...pools, ...days, ...positionSources(columns, season)];
 }
 
@@ -267,7 +314,9 @@ function positionSources(columns: Columns, season: SeasonInstance): Source[] {
         .filter((h) => h.position === position)
         .map((h) => ({
           variable: h.variable,
-          coefficient: positionHours(columns.campus.calendar, position, { startYear: h.yearIndex, season }) / 100,
+          coefficient:
+            positionHours(columns.campus.calendar, position, { startYear: h.yearIndex, season }) /
+            100,
         }))
         .filter((t) => t.coefficient > 0),
     }))

@@ -6,7 +6,11 @@ import type { CommitmentRows } from '../test-rows.js';
  *
  *     sum over recurring hires h before the year  of  count[h]  <=  0, or the shortfall where it may be missed
  */
-export const addEarlyPositionRows: CommitmentRows<'no-new-positions-before'> = (draft, columns, { test, slack }) => {
+export const addEarlyPositionRows: CommitmentRows<'no-new-positions-before'> = (
+  draft,
+  columns,
+  { test, slack },
+) => {
   const before = yearIndexOf(columns.campus.calendar, test.year);
   const early = columns.hires
     .filter((h) => h.position.term === 'recurring' && h.yearIndex < before)

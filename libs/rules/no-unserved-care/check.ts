@@ -12,6 +12,10 @@ export const unservedShortfall: Measure<'no-unserved-care'> = (campus, plan, tes
     amount: short.reduce((sum, e) => sum + e.hours, 0),
     unit: 'hundredths of an hour',
     whole: 0,
-    where: [...new Set(short.map((e) => seasonLabel(campus.calendar, seasonInstance(campus.calendar, e.season))))],
+    where: [
+      ...new Set(
+        short.map((e) => seasonLabel(campus.calendar, seasonInstance(campus.calendar, e.season))),
+      ),
+    ],
   };
 };

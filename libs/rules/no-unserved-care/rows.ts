@@ -6,11 +6,18 @@ import type { CommitmentRows } from '../test-rows.js';
  *
  *     sum over its seasons i, classes c  of  100 unserved[i, c]  <=  0, or the shortfall (hundredths of an hour)
  */
-export const addUnservedRows: CommitmentRows<'no-unserved-care'> = (draft, columns, { test, slack, unserved }) => {
+export const addUnservedRows: CommitmentRows<'no-unserved-care'> = (
+  draft,
+  columns,
+  { test, slack, unserved },
+) => {
   const short = unserved
     .filter((u) => {
       const { season } = seasonInstance(columns.campus.calendar, u.season);
-      return (test.seasons === 'all' || test.seasons.includes(season.id)) && test.classes.includes(u.taskClass);
+      return (
+        (test.seasons === 'all' || test.seasons.includes(season.id)) &&
+        test.classes.includes(u.taskClass)
+      );
     })
     .map(({ variable }) => ({ variable, coefficient: 100 }));
   if (slack === 'allowed') return short;

@@ -11,7 +11,11 @@ import type { Check } from '../check.js';
 export const checkPositions: Check = (campus, plan) => [
   ...plan.decisions.hires.flatMap((hire) => hireBreaches(campus, hire)),
   ...campus.positions.flatMap((position) =>
-    tooMany(campus, position, plan.decisions.hires.filter((h) => h.position === position.id)),
+    tooMany(
+      campus,
+      position,
+      plan.decisions.hires.filter((h) => h.position === position.id),
+    ),
   ),
 ];
 
@@ -21,7 +25,8 @@ function breach(record: string, message: string): Breach {
 
 function hireBreaches(campus: Campus, hire: Hire): Breach[] {
   const position = campus.positions.find((p) => p.id === hire.position);
-  if (!position) return [breach(hire.position, `${hire.position} is not a position type of this campus`)];
+  if (!position)
+    return [breach(hire.position, `${hire.position} is not a position type of this campus`)];
   if (!Number.isInteger(hire.count) || hire.count < 1) {
     return [breach(position.id, `${hire.count} of ${position.name} is not a whole number above 0`)];
   }
@@ -30,17 +35,27 @@ function hireBreaches(campus: Campus, hire: Hire): Breach[] {
   if (start >= first && start < campus.calendar.horizonYears) return [];
   const earliest = fiscalYearLabel(yearAt(campus.calendar, first));
   return [
-    breach(position.id, `${position.name} starts in ${fiscalYearLabel(hire.year)}; with its lead time the earliest start is ${earliest}, and none starts after the horizon`),
+    breach(
+      position.id,
+      `${position.name} starts in ${fiscalYearLabel(hire.year)}; with its lead time the earliest start is ${earliest}, and none starts after the horizon`,
+    ),
   ];
 }
 
 function tooMany(campus: Campus, position: PositionType, hires: readonly Hire[]): Breach[] {
-  const years = Array.from({ length: campus.calendar.horizonYears }, (_, i) => yearAt(campus.calendar, i));
+  const years = Array.from({ length: campus.calendar.horizonYears }, (_, i) =>
+    yearAt(campus.calendar, i),
+  );
   return years.flatMap((year) => {
     const held = hires
       .filter((h) => (position.term === 'recurring' ? h.year <= year : h.year === year))
       .reduce((sum, h) => sum + h.count, 0);
     if (held <= position.most) return [];
-    return [breach(position.id, `${held} of ${position.name} are held in ${fiscalYearLabel(year)}; at most ${position.most} may be`)];
+    return [
+      breach(
+        position.id,
+        `${held} of ${position.name} are held in ${fiscalYearLabel(year)}; at most ${position.most} may be`,
+      ),
+    ];
   });
 }

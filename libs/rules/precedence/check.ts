@@ -9,7 +9,8 @@ export const checkPrecedence: Check = (campus, plan) => {
     if (later === undefined || standing.has(before)) return [];
     const first = yearOf.get(before);
     if (first !== undefined && later >= first + yearsApart) return [];
-    const found = first === undefined ? `${before} is not built` : `${before} is built in FY${first}`;
+    const found =
+      first === undefined ? `${before} is not built` : `${before} is built in FY${first}`;
     return [
       {
         rule: 'precedence',

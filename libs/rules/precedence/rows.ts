@@ -13,7 +13,8 @@ export function addPrecedenceRows(draft: ModelDraft, columns: Columns): void {
   for (const { before, after, yearsApart } of campus.precedence) {
     if (standing.has(before)) continue;
     for (let year = 0; year < campus.calendar.horizonYears; year++) {
-      const upTo = (site: string, last: number) => (lives.get(site) ?? []).filter((l) => l.yearIndex <= last);
+      const upTo = (site: string, last: number) =>
+        (lives.get(site) ?? []).filter((l) => l.yearIndex <= last);
       draft.addRow({
         label: `precedence ${before} ${after} ${year}`,
         terms: [

@@ -7,8 +7,12 @@ export const checkReserveFloor: Check = (campus, plan) =>
   campus.funds
     .filter((fund) => fund.counted && fund.floor > 0)
     .flatMap((fund) =>
-      Array.from({ length: plannedYears(campus.calendar) }, (_, i) => yearAt(campus.calendar, i)).flatMap((year) => {
-        const received = fund.inflows.filter((f) => f.year <= year).reduce((sum, f) => sum + f.amount, 0);
+      Array.from({ length: plannedYears(campus.calendar) }, (_, i) =>
+        yearAt(campus.calendar, i),
+      ).flatMap((year) => {
+        const received = fund.inflows
+          .filter((f) => f.year <= year)
+          .reduce((sum, f) => sum + f.amount, 0);
         const spent = plan.spending
           .filter((s) => s.fund === fund.id && s.year <= year)
           .reduce((sum, s) => sum + s.amount, 0);

@@ -14,6 +14,7 @@ export function addReserveFloorRows(draft: ModelDraft, campus: Campus): void {
     const first = fund.inflows
       .filter((f) => f.year <= campus.calendar.firstYear)
       .reduce((sum, f) => sum + f.amount, 0);
-    if (first < fund.floor) draft.addRow({ label: `reserve-floor ${fund.id}`, terms: [], atLeast: 1 });
+    if (first < fund.floor)
+      draft.addRow({ label: `reserve-floor ${fund.id}`, terms: [], atLeast: 1 });
   }
 }

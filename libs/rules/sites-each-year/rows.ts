@@ -10,7 +10,11 @@ import type { CommitmentRows } from '../test-rows.js';
  *
  *     sum over lives l of year t that count  of  x[l]  +  short[t]  >=  count     for each promised year t
  */
-export const addSitesEachYearRows: CommitmentRows<'sites-each-year'> = (draft, columns, { test, slack }) => {
+export const addSitesEachYearRows: CommitmentRows<'sites-each-year'> = (
+  draft,
+  columns,
+  { test, slack },
+) => {
   const { calendar } = columns.campus;
   const areas = new Map(columns.campus.candidates.map((s) => [s.id, s.areaSqFt]));
   const short: Term[] = [];
@@ -30,5 +34,8 @@ export const addSitesEachYearRows: CommitmentRows<'sites-each-year'> = (draft, c
 };
 
 function shortTerm(draft: ModelDraft, label: string, upper: number): Term {
-  return { variable: draft.addVariable({ label: `short ${label}`, kind: 'integer', upper }), coefficient: 1 };
+  return {
+    variable: draft.addVariable({ label: `short ${label}`, kind: 'integer', upper }),
+    coefficient: 1,
+  };
 }

@@ -12,10 +12,19 @@ export const checkWorkDays: Check = (campus, plan) => {
     seen.add(key);
     const year = yearIndexOf(campus.calendar, held.year);
     const inPlan = year >= 0 && year < campus.calendar.horizonYears + 5;
-    if (day && !twice && inPlan && Number.isInteger(held.count) && held.count > 0 && held.count <= day.mostPerSeason) {
+    if (
+      day &&
+      !twice &&
+      inPlan &&
+      Number.isInteger(held.count) &&
+      held.count > 0 &&
+      held.count <= day.mostPerSeason
+    ) {
       return [];
     }
-    const limit = day ? `at most ${day.mostPerSeason} may be held, once a line for each year of the plan` : 'it is not a work day of this campus';
+    const limit = day
+      ? `at most ${day.mostPerSeason} may be held, once a line for each year of the plan`
+      : 'it is not a work day of this campus';
     return [
       {
         rule: 'work-days',

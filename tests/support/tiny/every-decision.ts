@@ -25,33 +25,52 @@ export function everyDecision(campus: Campus, reach: Reach = {}): Decisions[] {
 }
 
 function product(lists: readonly (readonly unknown[])[]): unknown[][] {
-  return lists.reduce<unknown[][]>((sets, list) => sets.flatMap((set) => list.map((item) => [...set, item])), [[]]);
+  return lists.reduce<unknown[][]>(
+    (sets, list) => sets.flatMap((set) => list.map((item) => [...set, item])),
+    [[]],
+  );
 }
 
 function placementSets(campus: Campus): Placement[][] {
-  const years = Array.from({ length: campus.calendar.horizonYears }, (_, i) => yearAt(campus.calendar, i));
+  const years = Array.from({ length: campus.calendar.horizonYears }, (_, i) =>
+    yearAt(campus.calendar, i),
+  );
   const choices = campus.candidates.map((site) => [
     [] as Placement[],
-    ...campus.buildTypes.flatMap((type) => years.map((year) => [{ site: site.id, buildType: type.id, year }])),
+    ...campus.buildTypes.flatMap((type) =>
+      years.map((year) => [{ site: site.id, buildType: type.id, year }]),
+    ),
   ]);
   return product(choices).map((set) => (set as Placement[][]).flat());
 }
 
 function hireSets(campus: Campus): Decisions['hires'][] {
-  const years = Array.from({ length: campus.calendar.horizonYears }, (_, i) => yearAt(campus.calendar, i));
-  const each = campus.positions.flatMap((p) => years.map((year) => [[], [{ position: p.id, year, count: 1 }]]));
+  const years = Array.from({ length: campus.calendar.horizonYears }, (_, i) =>
+    yearAt(campus.calendar, i),
+  );
+  const each = campus.positions.flatMap((p) =>
+    years.map((year) => [[], [{ position: p.id, year, count: 1 }]]),
+  );
   return product(each).map((set) => (set as Decisions['hires'][]).flat());
 }
 
 function purchaseSets(campus: Campus, { purchases }: Reach): Decisions['purchases'][] {
   if (!purchases) return [[]];
   const order = seasonOrder(campus.calendar, campus.calendar.prepareSeason);
-  const seasons = Array.from({ length: campus.calendar.horizonYears }, (_, y) => seasonIndex(campus.calendar, y, order));
-  const each = seasons.map((season) => purchases.map((cubicYards) => (cubicYards > 0 ? [{ season, cubicYards }] : [])));
+  const seasons = Array.from({ length: campus.calendar.horizonYears }, (_, y) =>
+    seasonIndex(campus.calendar, y, order),
+  );
+  const each = seasons.map((season) =>
+    purchases.map((cubicYards) => (cubicYards > 0 ? [{ season, cubicYards }] : [])),
+  );
   return product(each).map((set) => (set as Decisions['purchases'][]).flat());
 }
 
 function heldEveryYear(campus: Campus): Decisions['workDays'] {
-  const years = Array.from({ length: campus.calendar.horizonYears + 5 }, (_, i) => yearAt(campus.calendar, i));
-  return campus.workDays.flatMap((day) => years.map((year) => ({ workDay: day.id, year, count: day.mostPerSeason })));
+  const years = Array.from({ length: campus.calendar.horizonYears + 5 }, (_, i) =>
+    yearAt(campus.calendar, i),
+  );
+  return campus.workDays.flatMap((day) =>
+    years.map((year) => ({ workDay: day.id, year, count: day.mostPerSeason })),
+  );
 }

@@ -8,23 +8,43 @@ import { planModel, type HeldTiers, type PlanModel } from '#optimizer/model/plan
 import { startPoint } from '#optimizer/solve/start-point.js';
 
 /** The benefit model of a campus with all care served: its rows are the hard rules. */
-export function hardModel(campus: Campus, held: HeldTiers = new Map([['unserved-total', 0]])): PlanModel {
+export function hardModel(
+  campus: Campus,
+  held: HeldTiers = new Map([['unserved-total', 0]]),
+): PlanModel {
   const charges = campusCharges(campus);
-  return planModel({ campus, charges, lifecycles: possibleLifecycles(campus, charges) }, 'benefit', held);
+  return planModel(
+    { campus, charges, lifecycles: possibleLifecycles(campus, charges) },
+    'benefit',
+    held,
+  );
 }
 
 /** Whether a model admits decisions: its whole-number columns fixed there, the rest free. */
-export function rowsHold(solver: Solver, { model, columns }: PlanModel, decisions: Decisions): boolean {
+export function rowsHold(
+  solver: Solver,
+  { model, columns }: PlanModel,
+  decisions: Decisions,
+): boolean {
   const point = startPoint(columns, decisions);
-  const placed = point.values.reduce((sum, v, i) => (i < columns.lifecycles.length ? sum + v : sum), 0);
+  const placed = point.values.reduce(
+    (sum, v, i) => (i < columns.lifecycles.length ? sum + v : sum),
+    0,
+  );
   if (placed < decisions.placements.length) return false;
-  const hired = columns.hires.reduce((sum, _, i) => sum + (point.values[columns.lifecycles.length + i] ?? 0), 0);
+  const hired = columns.hires.reduce(
+    (sum, _, i) => sum + (point.values[columns.lifecycles.length + i] ?? 0),
+    0,
+  );
   if (hired < decisions.hires.length) return false;
   const outcome = solver.solve(fixedAt(model, point), { limits: {}, seed: 1 });
   return outcome.kind === 'optimal';
 }
 
-function fixedAt(model: Model, point: { columns: readonly number[]; values: readonly number[] }): Model {
+function fixedAt(
+  model: Model,
+  point: { columns: readonly number[]; values: readonly number[] },
+): Model {
   const lower = Float64Array.from(model.lower);
   const upper = Float64Array.from(model.upper);
   point.columns.forEach((column, i) => {

@@ -55,7 +55,11 @@ export function byComponent<T>(value: (component: Component) => T): Record<Compo
 }
 
 /** A type made of one component and path in halves. */
-export function tinyType(id: string, component: Component, change: Partial<BuildType> = {}): BuildType {
+export function tinyType(
+  id: string,
+  component: Component,
+  change: Partial<BuildType> = {},
+): BuildType {
   return {
     id,
     name: id,
@@ -104,9 +108,20 @@ export function tinySite(id: string, change: Partial<CandidateSite> = {}): Candi
   };
 }
 
-const ALL_TASKS: readonly TaskClass[] = ['prepare', 'plant', 'care-food', 'care-other', 'harvest', 'supervise'];
+const ALL_TASKS: readonly TaskClass[] = [
+  'prepare',
+  'plant',
+  'care-food',
+  'care-other',
+  'harvest',
+  'supervise',
+];
 
-export function tinyPool(id: string, hoursEachSeason: number, tasks: readonly TaskClass[] = ALL_TASKS): LaborPool {
+export function tinyPool(
+  id: string,
+  hoursEachSeason: number,
+  tasks: readonly TaskClass[] = ALL_TASKS,
+): LaborPool {
   const hours = centiHours(Math.round(hoursEachSeason * 100));
   return {
     id,
@@ -125,7 +140,11 @@ export const ANYTHING: Restriction = {
 };
 
 /** A fund with the same dollars each year of the plan and its tail, carried for some years. */
-export function tinyFund(id: string, dollarsAYear: number, change: Partial<Fund> & { carry?: number; restriction?: Restriction } = {}): Fund {
+export function tinyFund(
+  id: string,
+  dollarsAYear: number,
+  change: Partial<Fund> & { carry?: number; restriction?: Restriction } = {},
+): Fund {
   const { carry = 1, restriction = ANYTHING, ...fund } = change;
   return {
     id,
@@ -184,8 +203,24 @@ export function tinyCampus(change: Partial<Campus> = {}): Campus {
     commitments: [],
     benefit: {
       criteria: [
-        { id: 'area', name: 'Lawn converted', measure: 'converted-area', weight: 60, reference: 5000, whenUnknown: 0, provenance: INVENTED },
-        { id: 'food', name: 'Food', measure: 'food-area', weight: 40, reference: 2500, whenUnknown: 0, provenance: INVENTED },
+        {
+          id: 'area',
+          name: 'Lawn converted',
+          measure: 'converted-area',
+          weight: 60,
+          reference: 5000,
+          whenUnknown: 0,
+          provenance: INVENTED,
+        },
+        {
+          id: 'food',
+          name: 'Food',
+          measure: 'food-area',
+          weight: 40,
+          reference: 2500,
+          whenUnknown: 0,
+          provenance: INVENTED,
+        },
       ],
       discount: 0.03,
     },
