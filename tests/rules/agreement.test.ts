@@ -5,60 +5,21 @@
  */
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Campus } from '#domain/campus.js';
-import { campusCharges } from '#estimating/site-charges/campus-charges.js';
+import type { Solver } from '#mip/solver.js';
+import { loadHighsSolver } from '#solver-highs/highs-solver.js';
 import { centiHours } from '#units/centihours.js';
-import { centiYards } from '#units/centiyards.js';
 import { cents } from '#units/cents.js';
 import { fiscalYear } from '#units/fiscal-year.js';
-import { completePlan } from '#optimizer/allocate/complete-plan.js';
-import { checkPlan } from '#rules/check-plan.js';
-import { loadHighsSolver } from '#solver-highs/highs-solver.js';
-import type { Solver } from '#mip/solver.js';
-import { everyDecision, type Reach } from '../support/tiny/every-decision.js';
-import { promise } from '../support/tiny/promises.js';
-import { hardModel, rowsHold } from '../support/tiny/rows-hold.js';
-import {
-  ANYTHING,
-  tinyCampus,
-  tinyFund,
-  tinyPool,
-  tinySite,
-  tinyType,
-} from '../support/tiny/tiny-campus.js';
+import { agree as agreeWith, expectBinding } from '../support/tiny/agree.js';
+import type { Reach } from '../support/tiny/every-decision.js';
+import { tinyCampus, tinyFund, tinyPool, tinySite } from '../support/tiny/tiny-campus.js';
 
 let solver: Solver;
 beforeAll(async () => {
   solver = await loadHighsSolver();
 });
 
-/** Judges every decision both ways and returns how many pass. */
-function agree(campus: Campus, reach: Reach = {}): { passing: number; of: number } {
-  const charges = campusCharges(campus);
-  const model = hardModel(campus);
-  let passing = 0;
-  const all = everyDecision(campus, reach);
-  for (const decisions of all) {
-    const { plan } = completePlan(campus, decisions, charges);
-    const fullyServed = plan.unserved.length === 0;
-    const passes = fullyServed && checkPlan(campus, plan).length === 0;
-    const holds = rowsHold(solver, model, decisions);
-    if (holds !== passes) {
-      const found = checkPlan(campus, plan).map((b) => b.message);
-      expect.fail(
-        `rows ${holds ? 'hold' : 'break'}, checks ${passes ? 'pass' : 'fail'}: ${JSON.stringify(decisions)} ${found.join('; ')}`,
-      );
-    }
-    if (passes) passing += 1;
-  }
-  return { passing, of: all.length };
-}
-
-/** Some decisions pass and some do not, so the rule under test binds. */
-function expectBinding(result: { passing: number; of: number }): void {
-  expect(result.passing).toBeGreaterThan(0);
-  expect(result.passing).toBeLessThan(result.of);
-}
-
+const agree = (campus: Campus, reach: Reach = {}) => agreeWith(solver, campus, reach);
 const oneSite = [tinySite('A')];
 
 describe('rows and checks agree on every decision of a tiny campus', () => {
@@ -241,148 +202,4 @@ describe('rows and checks agree on every decision of a tiny campus', () => {
     expect(campus(24)).toEqual({ passing: 7, of: 7 });
     expect(campus(23.99)).toEqual({ passing: 0, of: 7 });
   });
-
-  test('funds: carry, lapse, expiry, restriction and matching, years apart', () => {
-    const gift = tinyFund('gift', 0, {
-      inflows: [
-        {
-          year: fiscalYear(2028),
-          amount: cents(20_000_00),
-          lastYear: fiscalYear(2029),
-          restriction: { lines: ['build'], sites: ['A'], buildTypes: ['fruit'] },
-        },
-      ],
-    });
-    const match = tinyFund('match', 0, {
-      matchRatio: 1,
-      inflows: [
-        {
-          year: fiscalYear(2028),
-          amount: cents(10_000_00),
-          lastYear: fiscalYear(2030),
-          restriction: { lines: ['build'], sites: ['B'], buildTypes: 'any' },
-        },
-      ],
-    });
-    const capital = tinyFund('capital', 18_000, {
-      carry: 1,
-      restriction: { ...ANYTHING, lines: ['build'] },
-    });
-    const operating = tinyFund('operating', 900, {
-      carry: 0,
-      restriction: { ...ANYTHING, lines: ['care', 'compost', 'standing'] },
-    });
-    const standing = [
-      { id: 'rent', name: 'Shed rent', annual: cents(400_00), escalation: 'supplies' as const },
-    ];
-    expectBinding(
-      agree(tinyCampus({ funds: [capital, operating, gift, match], standingCosts: standing })),
-    );
-  });
-
-  test('reserve floor: what lies below it is never spent', () => {
-    const reserve = (dollars: number) =>
-      tinyFund('reserve', 0, {
-        floor: cents(25_000_00),
-        inflows: [
-          {
-            year: fiscalYear(2028),
-            amount: cents(dollars * 100),
-            lastYear: fiscalYear(2040),
-            restriction: ANYTHING,
-          },
-        ],
-      });
-    const capital = tinyFund('capital', 1_000, { carry: 8 });
-    expectBinding(agree(tinyCampus({ funds: [capital, reserve(60_000)] })));
-    expect(
-      agree(tinyCampus({ candidates: oneSite, funds: [capital, reserve(24_999)] })).passing,
-    ).toBe(0);
-  });
-
-  test('compost: yard, carry-over, top-dressing in the tail and purchase', () => {
-    expectBinding(
-      agree(
-        tinyCampus({
-          compost: {
-            made: { spring: centiYards(20_00) },
-            openingStock: centiYards(30_00),
-            yard: centiYards(45_00),
-            pricePerYard: cents(40_00),
-            mostBoughtPerSeason: 40,
-            topDressSeason: 'spring',
-            topDressFromAge: 2,
-          },
-          candidates: [
-            tinySite('A', { buildTypes: ['beds'] }),
-            tinySite('B', { buildTypes: ['beds'], areaSqFt: 3000 }),
-          ],
-          buildTypes: [tinyType('beds', 'perennial-bed')],
-        }),
-        { purchases: [0, 10, 40] },
-      ),
-    );
-  });
-
-  test('binding promises, each kind', () => {
-    const years = { from: fiscalYear(2028), to: fiscalYear(2029) };
-    const kinds = [
-      promise('yearly', 'binding', {
-        kind: 'sites-each-year',
-        count: 1,
-        countsFromSqFt: 1500,
-        ...years,
-      }),
-      promise('named', 'binding', {
-        kind: 'named-site',
-        site: 'B',
-        by: fiscalYear(2029),
-        buildTypes: ['fruit'],
-      }),
-      promise('area', 'binding', { kind: 'area', sqFt: 5000, by: fiscalYear(2029) }),
-      promise('types', 'binding', { kind: 'only-build-types', buildTypes: ['fruit'] }),
-      promise('zones', 'binding', { kind: 'zone-balance', leastPerZone: 1 }),
-    ];
-    for (const commitment of kinds) expectBinding(agree(tinyCampus({ commitments: [commitment] })));
-  });
-
-  test('a site that is there already asks for care, counts for area, and is top-dressed', () => {
-    const existing = {
-      ...tinySite('E'),
-      stage: 'existing' as const,
-      buildType: 'beds',
-      plantedYear: 2027,
-    };
-    expectBinding(agree(tinyCampus({ existing: [existing], pools: [tinyPool('crew', 90)] })));
-  });
-});
-
-test('a row that was tampered with is caught', () => {
-  const campus = tinyCampus({
-    pools: [
-      tinyPool('crew', 60, ['care-food', 'care-other', 'plant', 'harvest']),
-      tinyPool('builders', 160, ['prepare']),
-    ],
-    funds: [tinyFund('capital', 26_000)],
-  });
-  const charges = campusCharges(campus);
-  const all = everyDecision(campus).map((decisions) => {
-    const { plan } = completePlan(campus, decisions, charges);
-    return {
-      decisions,
-      passes: plan.unserved.length === 0 && checkPlan(campus, plan).length === 0,
-    };
-  });
-  const good = hardModel(campus);
-  const disagreements = (factor: (label: string) => number) => {
-    const rowUpper = good.model.rowUpper.map((v, r) =>
-      Number.isFinite(v) ? v * factor(good.model.rowLabels[r] ?? '') : v,
-    );
-    const model = { ...good, model: { ...good.model, rowUpper } };
-    return all.filter(({ decisions, passes }) => rowsHold(solver, model, decisions) !== passes)
-      .length;
-  };
-  expect(disagreements(() => 1)).toBe(0);
-  expect(disagreements((label) => (label.startsWith('labor') ? 0.5 : 1))).toBeGreaterThan(0);
-  expect(disagreements((label) => (label.startsWith('fund-vintage') ? 0.7 : 1))).toBeGreaterThan(0);
 });

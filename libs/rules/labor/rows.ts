@@ -1,21 +1,14 @@
 import { plannedSeasons, seasonLabel, type SeasonInstance } from '#domain/calendar.js';
 import { MAY_GO_UNSERVED, TASK_CLASSES, type TaskClass } from '#domain/labor.js';
 import { careNeeds } from '#estimating/plan-needs/labor-needs.js';
-import { positionHours } from '#estimating/season-supply/positions.js';
-import { poolHours } from '#estimating/season-supply/sources.js';
-import { ageInSeason } from '#estimating/site-charges/life.js';
-import type { SiteCharges } from '#estimating/site-charges/site-charges.js';
-import {
-  CARE_CLASSES,
-  FINE_PARTS,
-  PROFILE_PARTS,
-  SETTLED_AGE,
-  type CareClass,
-} from '#estimating/site-charges/type-profile.js';
+import { FINE_PARTS, type CareClass } from '#estimating/site-charges/type-profile.js';
 import type { Term, Variable } from '#mip/model.js';
 import type { ModelDraft } from '#mip/model-draft.js';
 import type { Columns } from '../columns.js';
-import { closedSubsets, type SourceTasks } from './closed-subsets.js';
+import { careAsked, installBySeason, type Asked } from './asked.js';
+import { closedSubsets } from './closed-subsets.js';
+import { seasonSources, type Source } from './season-sources.js';
+import { siteMaxima, type SiteMost } from './site-maxima.js';
 
 /** Hours of care left unserved in one season and class, in hours. */
 export interface UnservedColumn {
@@ -95,8 +88,8 @@ interface SeasonModel {
 }
 
 function addSeasonRows(at: SeasonModel): void {
-  const asked = [...at.installing, ...careAsked(at)];
-  const sources = seasonSources(at);
+  const asked = [...at.installing, ...careAsked(at.columns, at.season)];
+  const sources = seasonSources(at.columns, at.season);
   const wanted = TASK_CLASSES.filter((c) => mostOf(at, asked, new Set([c])) > 0);
   const subsets = closedSubsets(
     wanted,
@@ -175,21 +168,6 @@ function hoursIn(
   return [...classes].reduce((sum, c) => sum + (hours[c] ?? 0), 0);
 }
 
-interface Source {
-  readonly tasks: SourceTasks;
-  /** Hours that are there in any case. */
-  readonly fixed: number;
-  /** Hours for each unit of a column. */
-  readonly terms: readonly Term[];
-}
-
-/** Hours that one unit of a column asks for, by class, and the most units that it may have. */
-interface Asked {
-  readonly variable: Variable;
-  readonly most: number;
-  readonly hours: Readonly<Partial<Record<TaskClass, number>>>;
-}
-
 interface SubsetRow extends Subset {
   readonly at: SeasonModel;
   readonly asked: readonly Asked[];
@@ -220,39 +198,6 @@ function mostAsked(asked: readonly { most: number; coefficient: number }[]): num
   return asked.reduce((sum, a) => sum + a.most * a.coefficient, 0);
 }
 
-/** The most hours that all sites together can ask for in a season of the year, by its order. */
-type SiteMost = (order: number, classes: ReadonlySet<TaskClass>) => number;
-
-/** Each site counts once, at its heaviest age and type. */
-function siteMaxima(columns: Columns): SiteMost {
-  const charges = [...new Set(columns.lifecycles.map((l) => l.charges))];
-  const kept = new Map<string, number>();
-  return (order, classes) => {
-    const key = `${order} ${[...classes].sort().join(' ')}`;
-    const found = kept.get(key);
-    if (found !== undefined) return found;
-    const worst = new Map<string, number>();
-    for (const of of charges) {
-      worst.set(of.site, Math.max(worst.get(of.site) ?? 0, heaviest(of, order, classes)));
-    }
-    const most = [...worst.values()].reduce((a, b) => a + b, 0);
-    kept.set(key, most);
-    return most;
-  };
-}
-
-function heaviest(of: SiteCharges, order: number, classes: ReadonlySet<TaskClass>): number {
-  const install =
-    (classes.has('prepare') ? of.prepareHours : 0) + (classes.has('plant') ? of.plantHours : 0);
-  let care = 0;
-  for (let age = 1; age <= SETTLED_AGE; age++) {
-    let fine = 0;
-    for (const c of CARE_CLASSES) if (classes.has(c)) fine += of.profile.care(c, age, order);
-    care = Math.max(care, fine);
-  }
-  return install / 100 + (care * of.areaSqFt) / FINE_PARTS;
-}
-
 function mostLeaders(leaders: readonly Term[], columns: Columns): number {
   const most = new Map(columns.workDays.map((w) => [w.variable, w.day.mostPerSeason]));
   return leaders.reduce((sum, t) => sum + t.coefficient * (most.get(t.variable) ?? 0), 0);
@@ -262,63 +207,4 @@ function leaderTerms(columns: Columns, season: SeasonInstance): Term[] {
   return columns.workDays
     .filter((w) => w.yearIndex === season.yearIndex && w.day.season === season.season.id)
     .map(({ variable, day }) => ({ variable, coefficient: day.leaderHoursEach / 100 }));
-}
-
-/** What lives ask for in the seasons in which they are prepared and planted. */
-function installBySeason(columns: Columns): Map<number, Asked[]> {
-  const seasons = new Map<number, Asked[]>();
-  const ask = (season: number, asked: Asked) => {
-    const list = seasons.get(season);
-    if (list) list.push(asked);
-    else seasons.set(season, [asked]);
-  };
-  for (const { variable, life, charges } of columns.lifecycles) {
-    if (life.prepared !== undefined) {
-      ask(life.prepared, { variable, most: 1, hours: { prepare: charges.prepareHours / 100 } });
-    }
-    ask(life.planted, { variable, most: 1, hours: { plant: charges.plantHours / 100 } });
-  }
-  return seasons;
-}
-
-function careAsked({ columns, season }: SeasonModel): Asked[] {
-  return columns.cohorts.flatMap(({ variable, life, profile, mostThousands }) => {
-    const age = ageInSeason(columns.campus.calendar, life, season.index);
-    if (age < 1) return [];
-    const hours = (c: CareClass) => profile.care(c, age, season.order) / PROFILE_PARTS;
-    const byClass = Object.fromEntries(CARE_CLASSES.map((c) => [c, hours(c)]));
-    return [{ variable, most: mostThousands, hours: byClass }];
-  });
-}
-
-function seasonSources({ columns, season }: SeasonModel): Source[] {
-  const pools = columns.campus.pools
-    .map((p) => ({ tasks: p.tasks, fixed: poolHours(p, season) / 100, terms: [] }))
-    .filter((p) => p.fixed > 0);
-  const days = columns.workDays
-    .filter((w) => w.yearIndex === season.yearIndex && w.day.season === season.season.id)
-    .map((w) => ({
-      tasks: w.day.tasks,
-      fixed: 0,
-      terms: [{ variable: w.variable, coefficient: w.day.hoursEach / 100 }],
-    }));
-  return [...pools, ...days, ...positionSources(columns, season)];
-}
-
-function positionSources(columns: Columns, season: SeasonInstance): Source[] {
-  return columns.campus.positions
-    .map((position) => ({
-      tasks: position.tasks,
-      fixed: 0,
-      terms: columns.hires
-        .filter((h) => h.position === position)
-        .map((h) => ({
-          variable: h.variable,
-          coefficient:
-            positionHours(columns.campus.calendar, position, { startYear: h.yearIndex, season }) /
-            100,
-        }))
-        .filter((t) => t.coefficient > 0),
-    }))
-    .filter((s) => s.terms.length > 0);
 }
