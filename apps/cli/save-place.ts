@@ -16,9 +16,9 @@ export async function ensureCanSave(path: string, campusPath: string): Promise<v
   if (there?.ino === campus.ino && there.dev === campus.dev) {
     refuse('it is the campus file itself; give another name');
   }
-  await access(there ? path : dirname(path), constants.W_OK).catch((error: unknown) =>
-    refuse(reasonOf(error)),
-  );
+  // The dot asks for a folder: a file of that name would be writable, and yet hold no file.
+  const place = there ? path : `${dirname(path)}/.`;
+  await access(place, constants.W_OK).catch((error: unknown) => refuse(reasonOf(error)));
 }
 
 /** `undefined` where nothing stands at the path yet. */

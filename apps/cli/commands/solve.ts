@@ -33,8 +33,9 @@ export async function solve(path: string, options: SolveOptions, output: Output)
   const verified = file !== undefined && breaches.length === 0;
   if (verified && options.plan !== undefined) await writeText(options.plan, writePlanFile(file));
   for (const line of breachLines(breaches)) output.note(line);
-  print({ campus: input.campus, result, verified, seconds, options }, output);
-  return exitCode(result, verified);
+  const solved = { campus: input.campus, result, verified, seconds, options };
+  print(solved, output);
+  return exitCode(solved);
 }
 
 function settingsOf({ seconds, work, gap, seed }: SolveOptions): SolveSettings {
@@ -127,7 +128,7 @@ function rounded(value: number): string {
   return value.toLocaleString('en-US', { maximumFractionDigits: 1 });
 }
 
-function exitCode({ report, plan }: ThreadResult, verified: boolean): number {
+function exitCode({ result: { report, plan }, verified }: Solved): number {
   if (report.ending === 'no-plan') return EXIT.noPlan;
   if (!plan) return EXIT.stoppedWithoutPlan;
   return verified ? EXIT.fine : EXIT.checkFailed;
