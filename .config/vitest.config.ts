@@ -19,6 +19,8 @@ export default defineConfig({
     exclude: leftOut().map(({ pattern }) => pattern),
     setupFiles: ['tests/support/fixed-seed.ts'],
     globalSetup: ['tests/support/announce.ts', 'tests/support/database-servers.ts'],
+    // All cores: left alone, the runner keeps one of two free for watching.
+    maxWorkers: '100%',
     // Generous: a busy machine makes a slow test, not a failed one.
     testTimeout: 60_000,
     hookTimeout: 180_000,

@@ -15,7 +15,7 @@ export const ruleChecker: PlanChecker = {
     const reading = toPlan(parse.file, campus);
     if (!reading.ok)
       return Promise.resolve({ verified: false, breaches: reading.problems.map(asBreach) });
-    const breaches = checkPlanFile(campus, reading.plan, parse.file.tiers);
+    const breaches = checkPlanFile(campus, reading.plan, parse.file);
     return Promise.resolve({ verified: breaches.length === 0, breaches });
   },
 };

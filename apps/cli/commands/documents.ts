@@ -18,7 +18,7 @@ export async function documents(
 ): Promise<number> {
   const input = await readCampus(files.campus);
   const { plan, file } = await readPlan(files.plan, input);
-  const breaches = checkPlanFile(input.campus, plan, file.tiers);
+  const breaches = checkPlanFile(input.campus, plan, file);
   if (breaches.length > 0) {
     const refusal = 'The plan does not pass its checks, so no document is written:';
     throw new CommandFailure(EXIT.checkFailed, [refusal, ...breachLines(breaches)]);

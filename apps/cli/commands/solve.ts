@@ -29,7 +29,7 @@ export async function solve(path: string, options: SolveOptions, output: Output)
   const result = await solveCampusFile(input, settingsOf(options), output);
   const seconds = Math.round((performance.now() - began) / 100) / 10;
   const file = planFileOf({ ...input, settings: settingsOf(options) }, result);
-  const breaches = result.plan ? checkPlanFile(input.campus, result.plan, result.report.tiers) : [];
+  const breaches = result.plan ? checkPlanFile(input.campus, result.plan, result.report) : [];
   const verified = file !== undefined && breaches.length === 0;
   if (verified && options.plan !== undefined) await writeText(options.plan, writePlanFile(file));
   for (const line of breachLines(breaches)) output.note(line);

@@ -34,7 +34,7 @@ export async function verify(
 
 function breachesOf(file: PlanFile, campus: Campus): Breach[] {
   const reading = toPlan(file, campus);
-  if (reading.ok) return checkPlanFile(campus, reading.plan, file.tiers);
+  if (reading.ok) return checkPlanFile(campus, reading.plan, file);
   return reading.problems.map((p) => ({
     rule: 'plan-file',
     record: p.record,

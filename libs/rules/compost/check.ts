@@ -24,8 +24,10 @@ function breach(record: string, message: string): Breach {
   return { rule: 'compost', record, message };
 }
 
+/** The one entry of a season; `undefined` where there is none or more than one. */
 function entryOf(plan: Plan, season: SeasonInstance) {
-  return plan.compost.find((entry) => entry.season === season.index);
+  const entries = plan.compost.filter((entry) => entry.season === season.index);
+  return entries.length === 1 ? entries[0] : undefined;
 }
 
 interface CompostAt {
@@ -39,7 +41,7 @@ interface CompostAt {
 function seasonBreaches({ campus, plan, season, before, needs }: CompostAt): Breach[] {
   const label = seasonLabel(campus.calendar, season);
   const entry = entryOf(plan, season);
-  if (!entry || !needs) return [breach(label, `no compost entry for ${label}`)];
+  if (!entry || !needs) return [breach(label, `${label} has no compost entry, or more than one`)];
   const bought = plan.decisions.purchases
     .filter((p) => p.season === season.index)
     .reduce((sum, p) => sum + p.cubicYards * 100, 0);
@@ -77,9 +79,14 @@ function purchaseBreaches(campus: Campus, plan: Plan): Breach[] {
     if (whole && fits && !twice) return [];
     return [
       breach(
-        `season ${season}`,
+        seasonName(campus, season),
         `${cubicYards} cy bought: purchases are whole cubic yards, one line a season of the plan, at most ${campus.compost.mostBoughtPerSeason} cy`,
       ),
     ];
   });
+}
+
+function seasonName(campus: Campus, season: number): string {
+  const instance = plannedSeasons(campus.calendar)[season];
+  return instance ? seasonLabel(campus.calendar, instance) : `season ${season}`;
 }

@@ -31,7 +31,7 @@ function strayEntries(plan: Plan, seasons: number): Breach[] {
     .filter((e) => !(e.season >= 0 && e.season < seasons) || e.hours <= 0)
     .map((e) =>
       breach(
-        `season ${e.season}`,
+        `entry for season ${e.season}`,
         `an entry of ${e.hours / 100} h lies outside the plan or is not above 0`,
       ),
     );

@@ -170,7 +170,12 @@ const COMPOST: readonly Story[] = [
   [
     'more is bought than the season allows',
     ({ plan }) => (plan.compostPurchases[0]!.cubicYards = 101),
-    ['compost', 'season 1', /101 cy bought.*at most 100 cy/],
+    ['compost', 'fall 2027 (FY28)', /101 cy bought.*at most 100 cy/],
+  ],
+  [
+    'a season of compost is listed twice',
+    ({ plan }) => plan.compost.push({ ...plan.compost[0]! }),
+    ['compost', 'summer 2027 (opens FY28)', /more than one/],
   ],
 ];
 
@@ -183,7 +188,27 @@ const FILE: readonly Story[] = [
   [
     'a tier is left out',
     ({ tiers }) => remove(tiers, (t) => t.name === 'unserved-peak'),
-    ['tiers', 'unserved-peak', /states nothing/],
+    ['tiers', 'unserved-peak', /where unserved-peak in hours is due/],
+  ],
+  [
+    'a plan that is not proven ends as proven',
+    (file) => (file.ending = 'proven'),
+    ['tiers', 'ending', /ends as proven, which its tiers do not bear out/],
+  ],
+  [
+    'a tier is called proven against its own bound',
+    ({ tiers }) => (first(tiers, (t) => t.name === 'benefit').proven = true),
+    ['tiers', 'benefit', /claims more or less proof/],
+  ],
+  [
+    'a gap is made smaller on paper',
+    ({ tiers }) => (first(tiers, (t) => t.name === 'benefit').gap = 0),
+    ['tiers', 'benefit', /claims more or less proof/],
+  ],
+  [
+    'a tier is invented',
+    ({ tiers }) => tiers.push({ ...first(tiers, (t) => t.name === 'benefit'), name: 'beauty' }),
+    ['tiers', 'beauty', /no such tier/],
   ],
   [
     'a site is renamed to one that is not there',
