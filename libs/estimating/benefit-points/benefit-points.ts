@@ -5,7 +5,7 @@ import type { Campus } from '#domain/campus.js';
 import type { CandidateSite } from '#domain/site.js';
 import { milliPoints, type MilliPoints } from '#units/points.js';
 import { valueOr } from '#units/known.js';
-import { componentAreas } from '../site-charges/site-charges.js';
+import { componentAreas } from '../takeoff/component-areas.js';
 import type { Life } from '../site-charges/life.js';
 
 /** Slope from which mowing is counted as hazardous, in percent: planning judgement. */
@@ -17,7 +17,7 @@ export function measured(
   type: BuildType,
   criterion: BenefitCriterion,
 ): number {
-  const areas = componentAreas(site, type);
+  const areas = componentAreas(site.areaSqFt, type.shares);
   const measures: Record<BenefitMeasure, () => number> = {
     'walkers-per-day': () => valueOr(site.facts.walkersPerDay, criterion.whenUnknown),
     'food-area': () => areas['annual-bed'] + areas.woody,

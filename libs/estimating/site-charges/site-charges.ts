@@ -7,10 +7,11 @@ import { hoursToCenti, type CentiHours } from '#units/centihours.js';
 import { yardsToCenti, type CentiYards } from '#units/centiyards.js';
 import { roundCents, type Cents } from '#units/cents.js';
 import { valueOr } from '#units/known.js';
-import { SQFT_INCHES_PER_CUBIC_YARD, typeProfile, type TypeProfile } from './type-profile.js';
-
-/** Deepest compost allowed inside root protection, in inches: common practice, no source. */
-export const ROOT_ZONE_COMPOST_INCHES = 1;
+import { typical } from '../defaults/coefficients.js';
+import { componentAreas } from '../takeoff/component-areas.js';
+import { SQUARE_FOOT_INCHES_PER_CUBIC_YARD } from '../takeoff/layers.js';
+import { meanInches } from '../takeoff/root-exclusion.js';
+import { typeProfile, type TypeProfile } from './type-profile.js';
 
 /**
  * What one site asks for once it becomes one build type, independent of the year. Hours are
@@ -31,17 +32,10 @@ export interface SiteCharges {
   readonly buildCompost: CentiYards;
 }
 
-/** Square feet of each component when a site becomes a type. */
-export function componentAreas(site: Site, type: BuildType): Record<Component, number> {
-  const areas = {} as Record<Component, number>;
-  for (const c of COMPONENTS) areas[c] = site.areaSqFt * type.shares[c];
-  return areas;
-}
-
 /** Charges of a candidate as one of its types, or of an existing site as its own. */
 export function siteCharges(campus: Campus, site: Site, typeId: string): SiteCharges {
   const type = buildType(campus, typeId);
-  const areas = componentAreas(site, type);
+  const areas = componentAreas(site.areaSqFt, type.shares);
   const thousands = site.areaSqFt / 1000;
   return {
     site: site.id,
@@ -74,17 +68,29 @@ function suppliesBySeason(campus: Campus, areas: Record<Component, number>): Cen
 }
 
 /**
- * Loose compost laid at the build: sum over components of area x depth / 324, with waste; inside
- * root protection no deeper than ROOT_ZONE_COMPOST_INCHES. A root share that is unknown counts as
- * none here, and its gate stays open.
+ * Loose compost laid at the build: sum over components of area x mean depth / 324, with waste; inside
+ * root protection no deeper than the default allows. A root share that is unknown counts as none
+ * here, and its gate stays open.
  */
-function buildCompost(of: { campus: Campus; site: Site; type: BuildType }): CentiYards {
-  const rootShare = valueOr(of.site.facts.rootProtectedShare, 0);
-  const areas = componentAreas(of.site, of.type);
-  const inches = (c: Component) => {
-    const full = of.type.compostInches[c];
-    return full * (1 - rootShare) + Math.min(full, ROOT_ZONE_COMPOST_INCHES) * rootShare;
-  };
+function buildCompost({ campus, site, type }: BuiltSite): CentiYards {
+  const protectedShare = valueOr(site.facts.rootProtectedShare, 0);
+  const mostInches = typical('takeoff.root-protection-compost-inches');
+  const areas = componentAreas(site.areaSqFt, type.shares);
+  const inches = (c: Component) =>
+    meanInches({
+      areaSqFt: areas[c],
+      designInches: type.compostInches[c],
+      protectedShare,
+      mostInches,
+    });
   const sqFtInches = COMPONENTS.reduce((sum, c) => sum + areas[c] * inches(c), 0);
-  return yardsToCenti((sqFtInches / SQFT_INCHES_PER_CUBIC_YARD) * (1 + of.campus.materialWaste));
+  return yardsToCenti(
+    (sqFtInches / SQUARE_FOOT_INCHES_PER_CUBIC_YARD) * (1 + campus.materialWaste),
+  );
+}
+
+interface BuiltSite {
+  readonly campus: Campus;
+  readonly site: Site;
+  readonly type: BuildType;
 }

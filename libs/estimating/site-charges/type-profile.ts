@@ -2,15 +2,13 @@ import type { BuildType } from '#domain/build-type.js';
 import type { Campus } from '#domain/campus.js';
 import { COMPONENTS, FOOD_COMPONENTS, type Component } from '#domain/component.js';
 import { careHoursPer1000SqFt } from '../care-hours/decay.js';
+import { SQUARE_FOOT_INCHES_PER_CUBIC_YARD } from '../takeoff/layers.js';
 
 /** From this age on, in years, care is taken as settled at the level of this age. */
 export const SETTLED_AGE = 20;
 
 export const CARE_CLASSES = ['care-food', 'care-other', 'harvest'] as const;
 export type CareClass = (typeof CARE_CLASSES)[number];
-
-/** One cubic yard covers 324 square feet one inch deep: 27 cu ft x 12 in/ft, exact. */
-export const SQFT_INCHES_PER_CUBIC_YARD = 324;
 
 /** Parts of an hour, or of a cubic yard, in which a profile is whole, for each 1,000 square feet. */
 export const PROFILE_PARTS = 10_000;
@@ -63,7 +61,7 @@ function makeProfile(campus: Campus, type: BuildType): TypeProfile {
   return {
     care: (taskClass, age, order) =>
       age < 1 ? 0 : (table[taskClass][Math.min(age, SETTLED_AGE) - 1]?.[order] ?? 0),
-    topDress: whole((dressed * 1000) / SQFT_INCHES_PER_CUBIC_YARD),
+    topDress: whole((dressed * 1000) / SQUARE_FOOT_INCHES_PER_CUBIC_YARD),
   };
 }
 
