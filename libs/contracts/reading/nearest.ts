@@ -23,3 +23,15 @@ export function editDistance(one: string, other: string): number {
   }
   return row[other.length] ?? 0;
 }
+
+/** The candidates spelled most like `name`, nearest first, however far they are; ties as they came. */
+export function nearestOf(name: string, candidates: readonly string[], count: number): string[] {
+  return candidates
+    .map((candidate) => ({
+      candidate,
+      distance: editDistance(name.toLowerCase(), candidate.toLowerCase()),
+    }))
+    .sort((a, b) => a.distance - b.distance)
+    .slice(0, count)
+    .map(({ candidate }) => candidate);
+}
