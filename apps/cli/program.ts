@@ -1,7 +1,9 @@
-import { Command, CommanderError, InvalidArgumentError } from 'commander';
+import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import { longestSolveSeconds } from '#planning/solve-limits.js';
 import { check } from './commands/check.js';
+import { defaults, type DefaultsOptions } from './commands/defaults.js';
 import { documents } from './commands/documents.js';
+import { estimate, type EstimateOptions } from './commands/estimate.js';
 import { solve, type SolveOptions } from './commands/solve.js';
 import { verify } from './commands/verify.js';
 import { CommandFailure, EXIT } from './exit-codes.js';
@@ -76,8 +78,30 @@ function commandLine(output: Output, done: (code: number) => void): Command {
     .action(async (campus: string, plan: string, options: { out: string; json?: true }) =>
       done(await documents({ campus, plan }, options, output)),
     );
+  addReferenceCommands(command, output, done);
   return program;
 }
+
+/** Commands that show how numbers come about, and plan nothing. */
+function addReferenceCommands(
+  command: (usage: string, description: string) => Command,
+  output: Output,
+  done: (code: number) => void,
+): void {
+  const units = () =>
+    new Option('--units <system>', 'units to tell values in').choices(UNITS).default('us');
+  command('estimate <campus> <site>', 'Open every number of a site, down to its sources.')
+    .option('--type <type>', 'only this build type (default: all that the site may become)')
+    .addOption(units())
+    .action(async (campus: string, site: string, options: EstimateOptions) =>
+      done(await estimate({ campus, site }, options, output)),
+    );
+  command('defaults', 'List the planning defaults, each with its source.')
+    .addOption(units())
+    .action((options: DefaultsOptions) => done(defaults(options, output)));
+}
+
+const UNITS = ['us', 'metric'] as const satisfies readonly DefaultsOptions['units'][];
 
 function numberFrom(text: string, test: (n: number) => boolean, what: string): number {
   const value = Number(text);
