@@ -1,6 +1,8 @@
 import { Module, type DynamicModule } from '@nestjs/common';
 import { CampusesController } from './campuses/campuses.controller.js';
+import { DefaultsController } from './defaults/defaults.controller.js';
 import { DocumentsController } from './documents/documents.controller.js';
+import { EstimatesController } from './estimates/estimates.controller.js';
 import { HealthController } from './health/health.controller.js';
 import { PlansController } from './plans/plans.controller.js';
 import { PORTS, type ApiPorts } from './ports.js';
@@ -13,7 +15,9 @@ export class ApiModule {
       module: ApiModule,
       controllers: [
         CampusesController,
+        DefaultsController,
         DocumentsController,
+        EstimatesController,
         HealthController,
         PlansController,
         SolvesController,

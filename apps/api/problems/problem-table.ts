@@ -12,6 +12,8 @@ export const problemTable = {
   'unknown-address': { status: 404, title: 'There is nothing at this address' },
   'unknown-campus': { status: 404, title: 'There is no such campus' },
   'unknown-plan': { status: 404, title: 'There is no such plan' },
+  'unknown-site': { status: 404, title: 'The campus has no such site' },
+  'unknown-type': { status: 404, title: 'The site may not become that build type' },
   'unknown-solve': { status: 404, title: 'There is no such solve' },
   'solve-final': { status: 409, title: 'The solve has already ended' },
   'version-conflict': { status: 412, title: 'Somebody else saved this campus first' },

@@ -1,0 +1,85 @@
+import { z } from 'zod';
+
+const unitSystem = z.enum(['us', 'metric']).meta({ id: 'UnitSystem' });
+
+export const estimateParams = z.strictObject({ id: z.uuid(), site: z.string().min(1) });
+
+export const unitsQuery = z.strictObject({ units: unitSystem.default('us') });
+
+export const estimateQuery = z.strictObject({
+  type: z
+    .string()
+    .min(1)
+    .optional()
+    .meta({ description: 'Build type; left out: every one that the site may become' }),
+  units: unitSystem.default('us'),
+});
+
+/** One number of an estimate. It opens to the numbers it was made of. */
+const node = z
+  .strictObject({
+    name: z.string(),
+    value: z.number().nullable().meta({ description: 'null: unknown' }),
+    unit: z.string(),
+    formula: z.string(),
+    source: z.string(),
+    get inputs() {
+      return z.array(node);
+    },
+  })
+  .meta({ id: 'EstimateNode' });
+
+const finding = z
+  .strictObject({
+    field: z.string(),
+    value: z.unknown(),
+    severity: z.enum(['warn', 'reject']),
+    problem: z.string(),
+    remedy: z.string(),
+  })
+  .meta({ id: 'EstimateFinding' });
+
+const nodes = z.array(node);
+
+const typeEstimate = z
+  .strictObject({
+    buildType: z.string(),
+    name: z.string(),
+    findings: z.array(finding),
+    sections: z.strictObject({ takeoff: nodes, hours: nodes, money: nodes, benefits: nodes }),
+  })
+  .meta({ id: 'TypeEstimate' });
+
+export const siteEstimatesReply = z
+  .strictObject({
+    site: z.string(),
+    name: z.string(),
+    units: unitSystem,
+    pricesOf: z.string().meta({ description: 'Fiscal year of the prices, such as FY28' }),
+    estimates: z.array(typeEstimate),
+  })
+  .meta({ id: 'SiteEstimates' });
+
+const defaultEntry = z
+  .strictObject({
+    key: z.string(),
+    unit: z.string(),
+    low: z.number(),
+    typical: z.number(),
+    high: z.number(),
+    provenance: z.enum(['published', 'common practice', 'judgement']),
+    source: z.string(),
+    year: z.int(),
+  })
+  .meta({ id: 'Default' });
+
+export const defaultsReply = z
+  .strictObject({
+    units: unitSystem,
+    groups: z.array(z.strictObject({ group: z.string(), defaults: z.array(defaultEntry) })),
+  })
+  .meta({ id: 'Defaults' });
+
+export type EstimateParams = z.infer<typeof estimateParams>;
+export type EstimateQuery = z.infer<typeof estimateQuery>;
+export type UnitsQuery = z.infer<typeof unitsQuery>;
