@@ -245,7 +245,9 @@ class CampusSolve {
 
   private stopReason(): 'time' | 'work' | 'cancelled' {
     if (this.run.around.shouldStop()) return 'cancelled';
-    return this.run.settings.work === undefined ? 'time' : 'work';
+    const { seconds, work } = this.run.settings;
+    const timeIsUp = seconds !== undefined && this.run.around.elapsed() >= seconds;
+    return work === undefined || timeIsUp ? 'time' : 'work';
   }
 
   private noPlan(): SolveResult {
