@@ -13,14 +13,6 @@ export type Component = (typeof COMPONENTS)[number];
 /** Components that grow food: their care is named apart, since a kitchen waits for it. */
 export const FOOD_COMPONENTS: ReadonlySet<Component> = new Set(['annual-bed', 'woody']);
 
-/** Components that count as planted bed in the bed share. */
-export const BED_COMPONENTS: ReadonlySet<Component> = new Set([
-  'annual-bed',
-  'perennial-bed',
-  'woody',
-  'rain-garden',
-]);
-
 export type ComponentShares = Readonly<Record<Component, number>>;
 
 /** What one component asks for, per 1,000 square feet and year at an age. */

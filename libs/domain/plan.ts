@@ -43,6 +43,9 @@ export interface Decisions {
   readonly purchases: readonly CompostPurchase[];
 }
 
+/** Nothing decided: what stands already is all there is. */
+export const NO_DECISIONS: Decisions = { placements: [], hires: [], workDays: [], purchases: [] };
+
 /** Hours that one source gives one class of work in one season instance. */
 export interface LaborEntry {
   readonly season: number;

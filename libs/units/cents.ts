@@ -9,8 +9,6 @@ export function cents(value: number): Cents {
   return value as Cents;
 }
 
-export const NO_CENTS = cents(0);
-
 /** Nearest cent to a dollar amount, halves away from zero. */
 export function dollarsToCents(dollars: number): Cents {
   return roundCents(dollars * 100);

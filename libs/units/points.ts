@@ -8,8 +8,3 @@ export function milliPoints(value: number): MilliPoints {
   }
   return value as MilliPoints;
 }
-
-/** Points as a plain number, for display only. */
-export function milliToPoints(value: MilliPoints): number {
-  return value / 1000;
-}

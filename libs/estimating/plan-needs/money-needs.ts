@@ -1,4 +1,4 @@
-import { plannedSeasons, plannedYears, seasonInstance, yearIndexOf } from '#domain/calendar.js';
+import { plannedYears, seasonInstance, yearIndexOf } from '#domain/calendar.js';
 import type { Campus } from '#domain/campus.js';
 import type { PositionType } from '#domain/labor.js';
 import type { Decisions, Placement } from '#domain/plan.js';
@@ -156,9 +156,4 @@ export function standingCost(campus: Campus, yearIndex: number): Cents {
       0,
     ),
   );
-}
-
-/** Running indexes of all planned seasons; the range in which a plan's entries may lie. */
-export function seasonCount(campus: Campus): number {
-  return plannedSeasons(campus.calendar).length;
 }

@@ -1,4 +1,5 @@
 import { plannedYears, seasonInstance, seasonLabel } from '#domain/calendar.js';
+import { NO_DECISIONS } from '#domain/plan.js';
 import { baseSupplies } from '#estimating/plan-needs/money-needs.js';
 import type { Term } from '#mip/model.js';
 import type { ModelDraft } from '#mip/model-draft.js';
@@ -74,8 +75,7 @@ function upperOf(draft: ModelDraft, term: Term): number {
  */
 export function recurringPeak(draft: ModelDraft, columns: Columns): Term[] {
   const { campus, charges } = columns;
-  const none = { placements: [], hires: [], workDays: [], purchases: [] };
-  const existing = recurringCost(campus, none, charges);
+  const existing = recurringCost(campus, NO_DECISIONS, charges);
   const peak = draft.addVariable({ label: 'peak recurring cost', kind: 'continuous' });
   const terms: Term[][] = existing.map(() => [{ variable: peak, coefficient: -1 }]);
   addSupplies(columns, terms);

@@ -6,9 +6,6 @@ import { closedSubsets, type SourceTasks } from '#rules/labor/closed-subsets.js'
 import type { Ground } from '../columns/add-columns.js';
 import { CLASS_COUNT, type Tables } from './tables.js';
 
-/** People hired by a search: counts by position (in the campus's order) and start year. */
-export type HireCounts = readonly Int32Array[];
-
 /** Hours missing in a season, and the classes that miss them. */
 export interface LaborGap {
   readonly season: number;

@@ -1,6 +1,6 @@
 import { plannedSeasons, seasonInstance, yearAt } from '#domain/calendar.js';
 import { TASK_CLASSES, type TaskClass } from '#domain/labor.js';
-import type { Decisions } from '#domain/plan.js';
+import { NO_DECISIONS, type Decisions } from '#domain/plan.js';
 import { topDressNeeds } from '#estimating/plan-needs/compost-needs.js';
 import { careNeeds } from '#estimating/plan-needs/labor-needs.js';
 import { compostPrice, moneyNeeds } from '#estimating/plan-needs/money-needs.js';
@@ -15,8 +15,6 @@ import { heldWorkDays } from './held-work-days.js';
 import { laborTest, type LaborTest } from './labor-test.js';
 import { moneyTest, type MoneyTest } from './money-test.js';
 import { CLASS_COUNT, type Tables } from './tables.js';
-
-const NOTHING: Decisions = { placements: [], hires: [], workDays: [], purchases: [] };
 
 /** A plan under construction: its decisions, and their totals kept up to date in whole units. */
 export interface SearchState {
@@ -46,13 +44,13 @@ export function emptyState(tables: Tables): SearchState {
     labor: laborTest(tables),
     money: moneyTest(tables),
     needs: new Float64Array(seasons * CLASS_COUNT),
-    compost: Float64Array.from(topDressNeeds(campus, NOTHING, charges)),
+    compost: Float64Array.from(topDressNeeds(campus, NO_DECISIONS, charges)),
     costs: new Float64Array(tables.sinkKeys.length * years),
     workDays,
     hires: campus.positions.map(() => new Int32Array(years)),
     lives: new Set(),
   };
-  careNeeds(campus, NOTHING, charges).forEach((fine, s) => {
+  careNeeds(campus, NO_DECISIONS, charges).forEach((fine, s) => {
     const at = (c: TaskClass) => s * CLASS_COUNT + TASK_CLASSES.indexOf(c);
     for (const c of CARE_CLASSES) state.needs[at(c)] = fine[c];
     const leaders = campus.workDays.reduce(
@@ -61,7 +59,7 @@ export function emptyState(tables: Tables): SearchState {
     );
     state.needs[at('supervise')] = leaders * FINE_PER_HUNDREDTH;
   });
-  const base = moneyNeeds(campus, NOTHING, charges);
+  const base = moneyNeeds(campus, NO_DECISIONS, charges);
   base.care.forEach((c) =>
     addCost(state, {
       sink: tables.sinkOf({ ...c, line: 'care' }),

@@ -1,5 +1,5 @@
 import type { Campus } from '#domain/campus.js';
-import type { Decisions, Plan } from '#domain/plan.js';
+import { NO_DECISIONS, type Decisions, type Plan } from '#domain/plan.js';
 import type { Ending, SolveReport, TierResult } from '#domain/tier.js';
 import { campusCharges } from '#estimating/site-charges/campus-charges.js';
 import type { Solver } from '#mip/solver.js';
@@ -157,7 +157,7 @@ class CampusSolve {
     improve({
       ...common,
       random: seededRandom(settings.seed * 1000 + place),
-      best: () => this.best?.plan.decisions ?? NOTHING,
+      best: () => this.best?.plan.decisions ?? NO_DECISIONS,
       take: (decisions) => {
         const better = this.offer(decisions);
         if (better) this.report(place, bound);
@@ -267,8 +267,6 @@ class CampusSolve {
     };
   }
 }
-
-const NOTHING: Decisions = { placements: [], hires: [], workDays: [], purchases: [] };
 
 function contradiction(tier: Tier): Error {
   return new Error(`the solver calls ${tier.name} infeasible while a verified plan is in hand`);

@@ -1,4 +1,5 @@
 import { seasonLabel, seasonInstance } from '#domain/calendar.js';
+import { NO_DECISIONS } from '#domain/plan.js';
 import { topDressNeeds, topDressSeasons } from '#estimating/plan-needs/compost-needs.js';
 import { FINE_PARTS, PROFILE_PARTS } from '#estimating/site-charges/type-profile.js';
 import type { Term } from '#mip/model.js';
@@ -15,8 +16,7 @@ import type { Columns } from '../columns.js';
  */
 export function addCompostRows(draft: ModelDraft, columns: Columns): void {
   const { campus } = columns;
-  const nothing = { placements: [], hires: [], workDays: [], purchases: [] };
-  const standing = topDressNeeds(campus, nothing, columns.charges);
+  const standing = topDressNeeds(campus, NO_DECISIONS, columns.charges);
   const uses = compostUses(columns);
   let before: Term[] = [];
   standing.forEach((fine, season) => {

@@ -1,5 +1,6 @@
 import { fiscalYearLabel } from '#units/fiscal-year.js';
 import { plannedYears, seasonInstance, yearAt } from '#domain/calendar.js';
+import { NO_DECISIONS } from '#domain/plan.js';
 import {
   baseSupplies,
   compostPrice,
@@ -143,8 +144,7 @@ type CostAt = (cost: Payable, year: number) => Cost | undefined;
 
 function addFixedCosts(columns: Columns, at: CostAt): void {
   const { campus } = columns;
-  const nothing = { placements: [], hires: [], workDays: [], purchases: [] };
-  for (const care of moneyNeeds(campus, nothing, columns.charges).care) {
+  for (const care of moneyNeeds(campus, NO_DECISIONS, columns.charges).care) {
     const cost = at({ line: 'care', site: care.site, buildType: care.buildType }, care.yearIndex);
     if (cost) cost.fixed += care.amount;
   }

@@ -1,5 +1,6 @@
 import { plannedSeasons, seasonLabel, type SeasonInstance } from '#domain/calendar.js';
 import { MAY_GO_UNSERVED, TASK_CLASSES, type TaskClass } from '#domain/labor.js';
+import { NO_DECISIONS } from '#domain/plan.js';
 import { careNeeds } from '#estimating/plan-needs/labor-needs.js';
 import { FINE_PARTS, type CareClass } from '#estimating/site-charges/type-profile.js';
 import type { Term, Variable } from '#mip/model.js';
@@ -38,7 +39,7 @@ export function addLaborRows(
   columns: Columns,
   care: UnservedCare,
 ): UnservedColumn[] {
-  const existing = careNeeds(columns.campus, NOTHING, columns.charges);
+  const existing = careNeeds(columns.campus, NO_DECISIONS, columns.charges);
   const unserved: UnservedColumn[] = [];
   const installs = installBySeason(columns);
   const siteMost = siteMaxima(columns);
@@ -60,8 +61,6 @@ export function addLaborRows(
   }
   return unserved;
 }
-
-const NOTHING = { placements: [], hires: [], workDays: [], purchases: [] };
 
 function addUnserved(
   draft: ModelDraft,

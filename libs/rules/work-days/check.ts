@@ -1,4 +1,4 @@
-import { yearIndexOf } from '#domain/calendar.js';
+import { plannedYears, yearIndexOf } from '#domain/calendar.js';
 import { fiscalYearLabel } from '#units/fiscal-year.js';
 import type { Check } from '../check.js';
 
@@ -11,7 +11,7 @@ export const checkWorkDays: Check = (campus, plan) => {
     const twice = seen.has(key);
     seen.add(key);
     const year = yearIndexOf(campus.calendar, held.year);
-    const inPlan = year >= 0 && year < campus.calendar.horizonYears + 5;
+    const inPlan = year >= 0 && year < plannedYears(campus.calendar);
     if (
       day &&
       !twice &&
