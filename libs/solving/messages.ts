@@ -1,5 +1,5 @@
 import type { Campus } from '#domain/campus.js';
-import type { Plan } from '#domain/plan.js';
+import type { Decisions, Plan } from '#domain/plan.js';
 import type { ConflictMember } from '#domain/tier.js';
 import type { SolveProgress, SolveSettings } from '#optimizer/solve/settings.js';
 import type { SolveResult } from '#optimizer/solve/solve-campus.js';
@@ -8,6 +8,8 @@ import type { SolveResult } from '#optimizer/solve/solve-campus.js';
 export interface ThreadOrder {
   readonly campus: Campus;
   readonly settings: SolveSettings;
+  /** Decisions of an earlier plan to begin from. */
+  readonly start?: Decisions;
   /** One byte, shared: 1 asks the thread to stop. */
   readonly stop: SharedArrayBuffer;
 }

@@ -1,6 +1,6 @@
 import { Worker } from 'node:worker_threads';
 import type { Campus } from '#domain/campus.js';
-import type { Plan } from '#domain/plan.js';
+import type { Decisions, Plan } from '#domain/plan.js';
 import type { ConflictMember } from '#domain/tier.js';
 import { reportCutShort } from '#optimizer/solve/cut-short.js';
 import type { SolveProgress, SolveSettings } from '#optimizer/solve/settings.js';
@@ -16,6 +16,8 @@ const GRACE_SECONDS = 3;
 const OVERTIME_SECONDS = 5;
 
 export interface ThreadHooks {
+  /** Decisions of an earlier plan to begin from. */
+  readonly start?: Decisions;
   readonly signal?: AbortSignal;
   readonly onProgress?: (progress: SolveProgress) => void;
   /** A verified plan that is better than any before. */
@@ -53,7 +55,12 @@ class ThreadSolve {
     private readonly settings: SolveSettings,
     private readonly hooks: ThreadHooks,
   ) {
-    const workerData: ThreadOrder = { campus, settings, stop: this.stop };
+    const workerData: ThreadOrder = {
+      campus,
+      settings,
+      stop: this.stop,
+      ...(hooks.start ? { start: hooks.start } : {}),
+    };
     this.worker = new Worker(threadScript(), { workerData });
   }
 

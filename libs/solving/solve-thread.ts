@@ -13,6 +13,7 @@ tell({ kind: 'started', solverName: solver.name, solverVersion: solver.version }
 const began = performance.now();
 const result = solveCampus(order.campus, solver, {
   settings: order.settings,
+  ...(order.start ? { start: order.start } : {}),
   around: {
     elapsed: () => (performance.now() - began) / 1000,
     shouldStop: () => Atomics.load(stop, 0) === 1,

@@ -6,10 +6,11 @@ import type { Solver } from '#mip/solver.js';
 import { seededRandom } from '#units/random.js';
 import type { Ground } from '../columns/add-columns.js';
 import { possibleLifecycles } from '../columns/lifecycles.js';
+import { adopt } from '../construct/adopt.js';
 import { construct, RECIPES } from '../construct/construct.js';
 import { improve } from '../improve/improve.js';
 import { ruinAndRecreate } from '../improve/ruin-and-recreate.js';
-import { decisionsOf } from '../search/state.js';
+import { decisionsOf, type SearchState } from '../search/state.js';
 import { stateOf } from '../search/state-of.js';
 import { tablesOf, type Tables } from '../search/tables.js';
 import { benefitPlace, tiersOf, type Tier } from '../tiers/tier-list.js';
@@ -29,6 +30,8 @@ export interface SolveResult {
 export interface SolveRun {
   readonly settings: SolveSettings;
   readonly around: SolveSurroundings;
+  /** Decisions of an earlier plan to begin from; what the campus no longer admits is mended. */
+  readonly start?: Decisions;
 }
 
 /** Solves a campus tier by tier. Blocks its thread, so it belongs in a worker. */
@@ -66,13 +69,18 @@ class CampusSolve {
   }
 
   private constructFirst(): void {
+    const { start } = this.run;
+    if (start) this.keepIfSound(adopt(this.tables, start));
     for (const recipe of RECIPES) {
       if (this.shouldStop()) return;
-      const state = construct(this.tables, recipe);
-      if (!state) continue;
-      const judged = judgeDecisions(this.campus, decisionsOf(state), this.ground.charges);
-      if (judged.objections.length === 0) this.keepBetter(judged.incumbent);
+      this.keepIfSound(construct(this.tables, recipe));
     }
+  }
+
+  private keepIfSound(state: SearchState | undefined): void {
+    if (!state) return;
+    const judged = judgeDecisions(this.campus, decisionsOf(state), this.ground.charges);
+    if (judged.objections.length === 0) this.keepBetter(judged.incumbent);
   }
 
   /** Searches around the best plan, all tiers at once. */
