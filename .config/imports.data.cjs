@@ -81,7 +81,14 @@ exports.libs = {
   },
   exchange: {
     libs: ['units', 'domain', 'contracts'],
-    packages: ['fflate'],
+    packages: [
+      'csv-parse',
+      'csv-stringify',
+      'fflate',
+      'ical-generator',
+      'read-excel-file',
+      'write-excel-file',
+    ],
     builtins: true,
     why: 'A file format is translated to and from the contracts, and knows no plan logic.',
   },
