@@ -21,10 +21,11 @@ export function titlePieces(document: PlanDocument, context: LayoutContext): rea
   ]);
 }
 
-function factRuns({ planVersion, dataDate, status }: PlanDocument): readonly StyledText[] {
+function factRuns(document: PlanDocument): readonly StyledText[] {
+  const { planVersion, dataDate } = document;
   return [
     run(`Plan version ${planVersion}  ·  Data as of ${dataDate}  ·  `, TYPE.titleFacts),
-    run(statusWords(status), emboldened(TYPE.titleFacts)),
+    run(statusWords(document), emboldened(TYPE.titleFacts)),
   ];
 }
 

@@ -19,8 +19,8 @@ export interface Footer {
 
 /** Sets the footer's lines; as many as the names and the note need. */
 export function footerFor(document: PlanDocument, canvas: Canvas): Footer {
-  const { program, planVersion, dataDate, status, solveNote } = document;
-  const facts = [program, `Plan ${planVersion}`, `Data as of ${dataDate}`, statusWords(status)];
+  const { program, planVersion, dataDate, solveNote } = document;
+  const facts = [program, `Plan ${planVersion}`, `Data as of ${dataDate}`, statusWords(document)];
   const lines = [facts.join('  ·  '), solveNote]
     .filter((text) => text !== '')
     .flatMap((text) => canvas.lines([{ text, style: STYLE }], MEASURE - PAGE_NUMBER_WIDTH));

@@ -4,7 +4,7 @@ import { callout } from '../document/boxes.js';
 import { bold } from '../document/inline.js';
 import type { Block } from '../document/plan-document.js';
 import { list } from '../document/text-blocks.js';
-import { bandInWords } from './words.js';
+import { bandInWords } from '../parts/words.js';
 
 /** The ask in one sentence, then the plan in short. */
 export function decisionBlocks(overview: PlanOverview): readonly Block[] {

@@ -2,8 +2,8 @@ import type { NextSite, NextYear, Reason, UnknownRow } from '#explain/overview/p
 import { counted, squareFeetInWords } from '#units/in-words.js';
 import { bold } from '../document/inline.js';
 import { row, table, textColumn, type Row, type Table } from '../document/table.js';
-import { firstSentence } from './first-sentence.js';
-import { ESTIMATE_CLASS } from './words.js';
+import { firstSentence } from '../parts/first-sentence.js';
+import { ESTIMATE_CLASS } from '../parts/words.js';
 
 interface Room {
   readonly for: number;

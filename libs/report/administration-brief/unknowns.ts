@@ -3,7 +3,7 @@ import { counted } from '#units/in-words.js';
 import type { Block } from '../document/plan-document.js';
 import { row, table, textColumn } from '../document/table.js';
 import { paragraph } from '../document/text-blocks.js';
-import { firstSentence } from './first-sentence.js';
+import { firstSentence } from '../parts/first-sentence.js';
 
 /** Most lines of the table: a brief names the first, and the plan's page holds all. */
 const MOST = 4;

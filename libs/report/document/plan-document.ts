@@ -20,6 +20,8 @@ export interface PlanDocument {
   /** The date the data were taken, as printed. */
   readonly dataDate: string;
   readonly status: 'draft' | 'approved';
+  /** Name of the person who approved it, printed with the status. Left out: not given. */
+  readonly approvedBy?: string;
   /** One sentence on how far the plan is proven, printed on every page. */
   readonly solveNote: string;
   readonly paper: 'letter' | 'a4';
