@@ -96,9 +96,11 @@ function addReferenceCommands(
     .action(async (campus: string, site: string, options: EstimateOptions) =>
       done(await estimate({ campus, site }, options, output)),
     );
-  command('defaults', 'List the planning defaults, each with its source.')
+  command('defaults [campus]', 'List the planning defaults, and what a campus measured instead.')
     .addOption(units())
-    .action((options: DefaultsOptions) => done(defaults(options, output)));
+    .action(async (campus: string | undefined, options: DefaultsOptions) =>
+      done(await defaults(campus, options, output)),
+    );
 }
 
 const UNITS = ['us', 'metric'] as const satisfies readonly DefaultsOptions['units'][];

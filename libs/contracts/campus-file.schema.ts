@@ -13,7 +13,7 @@ import {
   precedenceSchema,
 } from './campus-file/rules.js';
 import { candidateSiteSchema, existingSiteSchema, zoneSchema } from './campus-file/sites.js';
-import { id, isoDate, percent, text } from './campus-file/values.js';
+import { id, isoDate, measuredList, percent, text } from './campus-file/values.js';
 
 export const CAMPUS_FILE_FORMAT = 'campus-plan/campus';
 
@@ -48,6 +48,7 @@ export const campusFileSchema = z.strictObject({
   commitments: z.array(commitmentSchema).max(100).describe('In order of rank.'),
   benefit: benefitSchema,
   handPlacements: z.array(handPlacementSchema).max(500),
+  overrides: measuredList,
 });
 
 export type CampusFile = z.infer<typeof campusFileSchema>;

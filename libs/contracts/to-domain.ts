@@ -7,7 +7,7 @@ import { toPool, toPosition, toWorkDay } from './conversion/labor.js';
 import { toCommitment, toConstruction, toHandPlacement } from './conversion/rules.js';
 import { toCandidate, toExisting, toZone } from './conversion/sites.js';
 import { toBenefit, toCompost, toEscalation, toStandingCost } from './conversion/supply.js';
-import { toShare } from './conversion/values.js';
+import { optional, toShare } from './conversion/values.js';
 
 /**
  * The campus of a file that has passed the schema and its checks: dollars become cents, hours and
@@ -42,5 +42,6 @@ export function toDomain(file: CampusFile): Campus {
     commitments: file.commitments.map(toCommitment),
     benefit: toBenefit(file.benefit),
     handPlacements: file.handPlacements.map(toHandPlacement),
+    ...optional('overrides', file.overrides),
   };
 }

@@ -6,7 +6,10 @@ import type { Commitment } from './commitment.js';
 import type { CareCoefficients, Component } from './component.js';
 import type { CompostSupply } from './compost.js';
 import type { LaborPool, PositionType, WorkDay } from './labor.js';
+import type { MeasuredValue } from './measured.js';
+import type { LaterChange } from './later-change.js';
 import type { Escalation, Fund, StandingCost } from './money.js';
+import type { PublishedPlan } from './published-plan.js';
 import type {
   CandidateSite,
   ConstructionConflict,
@@ -67,12 +70,25 @@ export interface Campus {
   readonly commitments: readonly Commitment[];
   readonly benefit: BenefitSpec;
   readonly handPlacements: readonly HandPlacement[];
+  /** Ways in which sites may be simplified or returned. Left out: none. */
+  readonly laterChanges?: readonly LaterChange[];
+  /** Left out: nothing was published before. */
+  readonly published?: PublishedPlan;
+  /** Measured coefficients that hold for the whole campus. Left out: none. */
+  readonly overrides?: readonly MeasuredValue[];
 }
 
 export function candidate(campus: Campus, id: string): CandidateSite {
   const site = campus.candidates.find((s) => s.id === id);
   if (!site) throw new RangeError(`no candidate site ${id} in ${campus.name}`);
   return site;
+}
+
+/** A later change of a campus by its id. Throws for one that it does not have. */
+export function laterChange(campus: Campus, id: string): LaterChange {
+  const change = campus.laterChanges?.find((c) => c.id === id);
+  if (!change) throw new RangeError(`no later change ${id} in ${campus.name}`);
+  return change;
 }
 
 export function buildType(campus: Campus, id: string): BuildType {

@@ -1,6 +1,7 @@
 import type { FiscalYear } from '#units/fiscal-year.js';
 import type { Known } from '#units/known.js';
 import type { Provenance } from './component.js';
+import type { MeasuredValue } from './measured.js';
 
 /** Longitude and latitude in degrees, WGS 84. */
 export type Position = readonly [longitude: number, latitude: number];
@@ -74,6 +75,8 @@ interface SiteBase {
   readonly facts: SiteFacts;
   readonly gates: readonly Gate[];
   readonly evidence: readonly Evidence[];
+  /** Measured coefficients that hold here, before those of the campus. Left out: none. */
+  readonly overrides?: readonly MeasuredValue[];
 }
 
 /** A place being considered. */
@@ -86,6 +89,12 @@ export interface CandidateSite extends SiteBase {
   readonly latest?: FiscalYear;
   /** Capital cost of this place against the type's cost per square foot; 1 where nothing is special. */
   readonly costFactor: number;
+  /** It may be built in two halves, the second up to so many years after the first. Left out: at once only. */
+  readonly phasing?: { readonly mostYearsApart: number };
+  /** Ids of the later changes that may be made to it. Left out: none. */
+  readonly laterChanges?: readonly string[];
+  /** The campus accepts a build that sure works will end; what is lost is counted. Left out: it does not. */
+  readonly temporary?: true;
   readonly notes: readonly string[];
 }
 

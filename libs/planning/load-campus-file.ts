@@ -6,6 +6,7 @@ import { hasErrors, type Problem } from '#domain/problem.js';
 import { drawnAreas, planningAreaSqFt } from '#estimating/campus-checks/areas.js';
 import { checkCampus } from '#estimating/campus-checks/check-campus.js';
 import type { CampusPlaces } from '#estimating/campus-checks/places.js';
+import { overrideProblems } from './override-problems.js';
 
 export type CampusLoad =
   | {
@@ -19,14 +20,18 @@ export type CampusLoad =
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
 /**
- * Reads and judges a campus file, as text or parsed already: form, meaning and boundaries, every
- * problem at once. Where the stated area of a site differs from the drawn one by more than 5 % and
+ * Reads and judges a campus file, as text or parsed already: form, meaning, boundaries
+ * and measured values, every problem at once. Where the stated area of a site differs from the drawn one by more than 5 % and
  * was not confirmed, planning uses the drawn area.
  */
 export function loadCampusFile(input: unknown): CampusLoad {
   const parse = parseCampusFile(input);
   const places = parse.ok ? sitePartsOf(parse.file) : parse.sites;
-  const problems = [...(parse.ok ? parse.warnings : parse.problems), ...checkCampus(places)];
+  const problems = [
+    ...(parse.ok ? parse.warnings : parse.problems),
+    ...checkCampus(places),
+    ...overrideProblems(places),
+  ];
   if (!parse.ok || hasErrors(problems)) return { ok: false, problems };
   return {
     ok: true,

@@ -92,7 +92,8 @@ describe('the table of defaults', () => {
 
   test('tells values, unit and provenance as the row has them', () => {
     const rows = defaultsTable('us').groups.flatMap(({ defaults }) => defaults);
-    for (const { key, provenance, ...told } of rows) {
+    for (const { key, provenance, measured, ...told } of rows) {
+      expect(measured).toEqual([]);
       expect(DEFAULTS[key as keyof typeof DEFAULTS]).toMatchObject({ ...told, basis: provenance });
     }
   });

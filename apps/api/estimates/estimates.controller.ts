@@ -8,8 +8,7 @@ import {
   type EstimateQuery,
 } from '#contracts/http/estimates.js';
 import { siteEstimates } from '#planning/site-estimate.js';
-import { campusOf } from '../../adapters/campus-document.js';
-import { unknownCampus } from '../campuses/saved-campus.js';
+import { loadedCampus } from '../campuses/loaded-campus.js';
 import { PORTS, type ApiPorts } from '../ports.js';
 import { ApiProblems } from '../problems/api-problems.js';
 import { estimatesOrProblem } from './estimate-replies.js';
@@ -22,13 +21,18 @@ export class EstimatesController {
   @Get()
   @ApiOperation({ summary: 'Estimate a site, every number open to its inputs' })
   @ApiResponse({ status: 200, description: 'The estimates', standardSchema: siteEstimatesReply })
-  @ApiProblems('request-invalid', 'unknown-campus', 'unknown-site', 'unknown-type')
+  @ApiProblems(
+    'request-invalid',
+    'unknown-campus',
+    'unknown-site',
+    'unknown-type',
+    'campus-outdated',
+  )
   async read(
     @Param({ schema: estimateParams }) { id, site }: EstimateParams,
     @Query({ schema: estimateQuery }) { type, units }: EstimateQuery,
   ) {
-    const stored = await this.ports.campuses.load(id);
-    if (stored === null) throw unknownCampus();
-    return estimatesOrProblem(siteEstimates(campusOf(stored.document), { site, type, units }));
+    const campus = await loadedCampus(this.ports, id);
+    return estimatesOrProblem(siteEstimates(campus, { site, type, units }));
   }
 }

@@ -16,6 +16,7 @@ export const problemTable = {
   'unknown-type': { status: 404, title: 'The site may not become that build type' },
   'unknown-solve': { status: 404, title: 'There is no such solve' },
   'solve-final': { status: 409, title: 'The solve has already ended' },
+  'campus-outdated': { status: 409, title: 'The stored campus no longer passes the checks' },
   'version-conflict': { status: 412, title: 'Somebody else saved this campus first' },
   'body-too-large': { status: 413, title: 'The body is too large' },
   'media-type': { status: 415, title: 'The body must be application/json' },

@@ -1,16 +1,30 @@
-import { defaultsTable, type DefaultEntry, type DefaultsTable } from '#planning/defaults-table.js';
+import {
+  defaultsTable,
+  type DefaultEntry,
+  type DefaultsTable,
+  type MeasuredEntry,
+} from '#planning/defaults-table.js';
 import { EXIT } from '../exit-codes.js';
 import { numberText } from '../numbers.js';
 import { asJson, type Output } from '../output.js';
+import { readCampus } from '../read-files.js';
 
 export interface DefaultsOptions {
   readonly units: DefaultsTable['units'];
   readonly json?: true;
 }
 
-/** `defaults`: every planning coefficient with its range and where it comes from. */
-export function defaults({ units, json }: DefaultsOptions, output: Output): number {
-  const table = defaultsTable(units);
+/**
+ * `defaults [CAMPUS.json]`: every planning coefficient with its range and where it comes from, and
+ * what the campus measured in its place.
+ */
+export async function defaults(
+  path: string | undefined,
+  { units, json }: DefaultsOptions,
+  output: Output,
+): Promise<number> {
+  const campus = path === undefined ? undefined : (await readCampus(path)).campus;
+  const table = defaultsTable(units, campus);
   if (json) {
     output.out(asJson(table));
     return EXIT.fine;
@@ -19,13 +33,19 @@ export function defaults({ units, json }: DefaultsOptions, output: Output): numb
   for (const { group, defaults: rows } of table.groups) {
     output.out('');
     output.out(group);
-    for (const row of rows) output.out(`  ${defaultLine(row)}`);
+    for (const row of rows) for (const line of defaultLines(row)) output.out(`  ${line}`);
   }
   return EXIT.fine;
 }
 
-function defaultLine(row: DefaultEntry): string {
+function defaultLines(row: DefaultEntry): string[] {
   const { key, unit, provenance, source, year } = row;
   const range = [row.low, row.typical, row.high].map(numberText).join(' | ');
-  return `${key}: ${range} ${unit}  [${provenance}: ${source} (${year})]`;
+  const line = `${key}: ${range} ${unit}  [${provenance}: ${source} (${year})]`;
+  return [line, ...row.measured.map((own) => `  ${measuredLine(own, unit)}`)];
+}
+
+function measuredLine({ site, value, source }: MeasuredEntry, unit: string): string {
+  const where = site === null ? 'on this campus' : `at ${site}`;
+  return `instead, ${where}: ${numberText(value)} ${unit}  [measured: ${source}]`;
 }

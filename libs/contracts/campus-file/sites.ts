@@ -5,6 +5,7 @@ import {
   id,
   isoDate,
   longText,
+  measuredList,
   orUnknown,
   share,
   squareFeet,
@@ -80,6 +81,7 @@ const siteShape = {
   facts: factsSchema,
   gates: z.array(gateSchema).max(50),
   evidence: z.array(evidenceSchema).max(500),
+  overrides: measuredList,
 };
 
 /** A place being considered. */

@@ -61,6 +61,21 @@ export const provenance = z.strictObject({
   source: z.string().min(1).max(1000),
 });
 
+/** A coefficient that was measured here, in place of a planning default. */
+export const measuredSchema = z.strictObject({
+  coefficient: text.describe('Name of the default that it replaces, for example density.compost.'),
+  value: z.number(),
+  unit: text.describe('Unit of the value: that of the default, or its metric one.'),
+  source: text.describe('How it was found, and where that is on record.'),
+  date: isoDate,
+});
+
+export const measuredList = z
+  .array(measuredSchema)
+  .max(300)
+  .optional()
+  .describe('Measured values that go before the planning defaults.');
+
 /** Amounts by season id; a season left out has none. */
 export function bySeason<T extends z.ZodType>(amount: T) {
   return z.record(id, amount);

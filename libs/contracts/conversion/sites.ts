@@ -47,6 +47,7 @@ function toSiteBase(site: SitePart) {
     facts: toFacts(site.facts),
     gates: site.gates.map(toGate),
     evidence: site.evidence.map(toEvidence),
+    ...optional('overrides', site.overrides),
   };
 }
 

@@ -60,6 +60,14 @@ export const siteEstimatesReply = z
   })
   .meta({ id: 'SiteEstimates' });
 
+const measuredEntry = z
+  .strictObject({
+    site: z.string().nullable().meta({ description: 'null: on the whole campus' }),
+    value: z.number(),
+    source: z.string(),
+  })
+  .meta({ id: 'MeasuredDefault' });
+
 const defaultEntry = z
   .strictObject({
     key: z.string(),
@@ -70,6 +78,7 @@ const defaultEntry = z
     provenance: z.enum(['published', 'common practice', 'judgement']),
     source: z.string(),
     year: z.int(),
+    measured: z.array(measuredEntry).meta({ description: 'What a campus plans with instead' }),
   })
   .meta({ id: 'Default' });
 

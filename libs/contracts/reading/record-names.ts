@@ -87,7 +87,7 @@ function label(value: unknown, place: number): string {
     if (typeof value.before === 'string' && typeof value.after === 'string') {
       return `${value.before} before ${value.after}`;
     }
-    for (const key of ['id', 'kind', 'fact', 'site', 'name', 'year', 'from']) {
+    for (const key of ['id', 'kind', 'fact', 'coefficient', 'site', 'name', 'year', 'from']) {
       const name = value[key];
       if (typeof name === 'string' && name !== '' && isNaming(value, key)) return name;
     }

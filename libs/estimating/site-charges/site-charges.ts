@@ -7,7 +7,8 @@ import { hoursToCenti, type CentiHours } from '#units/centihours.js';
 import { yardsToCenti, type CentiYards } from '#units/centiyards.js';
 import { roundCents, type Cents } from '#units/cents.js';
 import { valueOr } from '#units/known.js';
-import { typical } from '../defaults/coefficients.js';
+import { coefficient } from '../defaults/coefficients.js';
+import { overridesAt } from '../defaults/overrides-at.js';
 import { componentAreas } from '../takeoff/component-areas.js';
 import { SQUARE_FOOT_INCHES_PER_CUBIC_YARD } from '../takeoff/layers.js';
 import { meanInches } from '../takeoff/root-exclusion.js';
@@ -69,12 +70,13 @@ function suppliesBySeason(campus: Campus, areas: Record<Component, number>): Cen
 
 /**
  * Loose compost laid at the build: sum over components of area x mean depth / 324, with waste; inside
- * root protection no deeper than the default allows. A root share that is unknown counts as none
+ * root protection no deeper than the default or the campus's measured value allows. A root share that is unknown counts as none
  * here, and its gate stays open.
  */
 function buildCompost({ campus, site, type }: BuiltSite): CentiYards {
   const protectedShare = valueOr(site.facts.rootProtectedShare, 0);
-  const mostInches = typical('takeoff.root-protection-compost-inches');
+  const overrides = overridesAt(campus, site);
+  const mostInches = coefficient('takeoff.root-protection-compost-inches', overrides);
   const areas = componentAreas(site.areaSqFt, type.shares);
   const inches = (c: Component) =>
     meanInches({

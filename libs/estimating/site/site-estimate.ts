@@ -2,6 +2,7 @@ import { buildType, type Campus } from '#domain/campus.js';
 import { COMPONENTS, type Component } from '#domain/component.js';
 import type { Site } from '#domain/site.js';
 import type { Overrides } from '../defaults/coefficients.js';
+import { overridesAt } from '../defaults/overrides-at.js';
 import { inputFindings } from '../defaults/input-findings.js';
 import { explained, type ExplainedNode, given, sumOf } from '../explained.js';
 import type { Finding } from '../finding.js';
@@ -24,7 +25,11 @@ export interface SiteEstimateInput {
   readonly buildTypeId: string;
   /** Years from the campus's price year to the year of the build. */
   readonly yearsFromPriceYear: number;
-  readonly overrides?: Overrides;
+}
+
+/** The same with the values measured at the site and on its campus. */
+interface Estimated extends SiteEstimateInput {
+  readonly overrides: Overrides;
 }
 
 /** All that a site would take and bring as one build type. Sections stand side by side; they have no total. */
@@ -38,8 +43,9 @@ export interface SiteEstimate {
 }
 
 /** A site's whole build-up, every number open to its inputs, formula and source. */
-export function estimateSite(input: SiteEstimateInput): SiteEstimate {
-  const { campus, site } = input;
+export function estimateSite(of: SiteEstimateInput): SiteEstimate {
+  const { campus, site } = of;
+  const input: Estimated = { ...of, overrides: overridesAt(campus, site) };
   const type = buildType(campus, input.buildTypeId);
   const areas = componentAreas(site.areaSqFt, type.shares);
   const care = careByAge({ areas, care: campus.care }, TAIL_YEARS_SHOWN);
@@ -63,7 +69,7 @@ export function estimateSite(input: SiteEstimateInput): SiteEstimate {
 type Areas = Readonly<Record<Component, number>>;
 
 function takeoffSection(
-  { campus, site, buildTypeId, overrides = {} }: SiteEstimateInput,
+  { campus, site, buildTypeId, overrides }: Estimated,
   areas: Areas,
 ): ExplainedNode[] {
   const type = buildType(campus, buildTypeId);
@@ -130,11 +136,11 @@ function installSection({ campus, site, buildTypeId }: SiteEstimateInput): Expla
 }
 
 function moneySection(
-  input: SiteEstimateInput,
+  input: Estimated,
   areas: Areas,
   hours: { readonly care: readonly ExplainedNode[]; readonly harvest: readonly ExplainedNode[] },
 ): ExplainedNode[] {
-  const { campus, site, yearsFromPriceYear, overrides = {} } = input;
+  const { campus, site, yearsFromPriceYear, overrides } = input;
   const capital = capitalNodes({
     areaSqFt: site.areaSqFt,
     type: buildType(campus, input.buildTypeId),
@@ -159,8 +165,8 @@ function moneySection(
   return [capital.low, capital.likely, capital.high, tail.constant, tail.nominal];
 }
 
-function benefitSection(input: SiteEstimateInput, areas: Areas): ExplainedNode[] {
-  const { campus, site, buildTypeId, overrides = {} } = input;
+function benefitSection(input: Estimated, areas: Areas): ExplainedNode[] {
+  const { campus, site, buildTypeId, overrides } = input;
   const { areaSqFt, facts } = site;
   const { shares } = buildType(campus, buildTypeId);
   return [

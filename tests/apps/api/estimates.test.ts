@@ -48,6 +48,31 @@ describe('an estimate', () => {
   });
 });
 
+test('a stored campus that no longer passes the checks is told with its problems', async () => {
+  const outdated = { ...file, paybackYears: -1 };
+  const { id } = await api.campuses.add({ name: file.name, document: outdated });
+  for (const path of [`sites/${site!.id}/estimate`, 'defaults']) {
+    const reply = await api.ask({ url: `/api/campuses/${id}/${path}` });
+    expect(reply).toMatchObject({
+      status: 409,
+      body: { code: 'campus-outdated', problems: [{ field: 'paybackYears', value: -1 }] },
+    });
+    expect(reply.body.problems[0].remedy).not.toBe('');
+  }
+});
+
+test('the defaults of a campus are listed with what it measured instead', async () => {
+  const own = { coefficient: 'truck.box', value: 14, unit: 'cu yd', date: file.dataDate };
+  const body = { ...file, overrides: [{ ...own, source: 'tape measure' }] };
+  const added = await api.ask({ method: 'POST', url: '/api/campuses', body });
+  const reply = await api.ask({ url: `/api/campuses/${added.body.campus.id}/defaults` });
+  expect(defaultsReply.parse(reply.body)).toEqual(reply.body);
+  const rows = reply.body.groups.flatMap((g: { defaults: object[] }) => g.defaults);
+  expect(rows.find((row: { key: string }) => row.key === 'truck.box').measured).toEqual([
+    { site: null, value: 14, source: `tape measure (${file.dataDate})` },
+  ]);
+});
+
 test('the defaults are listed as described, in either system of units', async () => {
   const us = await api.ask({ url: '/api/defaults' });
   const metric = await api.ask({ url: '/api/defaults?units=metric' });

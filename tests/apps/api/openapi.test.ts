@@ -43,6 +43,7 @@ test('every address says how it answers, and that an error is a problem reply', 
   expect(operations.map(({ path, method }) => `${method} ${path}`).sort()).toEqual([
     'get /api/campuses',
     'get /api/campuses/{id}',
+    'get /api/campuses/{id}/defaults',
     'get /api/campuses/{id}/plans',
     'get /api/campuses/{id}/sites/{site}/estimate',
     'get /api/campuses/{id}/solves',

@@ -4,7 +4,9 @@ import { DEFAULTS } from '#estimating/defaults/defaults.data.js';
 import type { SiteEstimates } from '#planning/site-estimate.js';
 import { runCommand } from '../../support/cli/run-command.js';
 import { smallCampus, SMALL_CAMPUS } from '../../support/cli/small-campus.js';
+import { temporaryFolder } from '../../support/cli/temporary-folder.js';
 
+const folder = temporaryFolder();
 const [site] = smallCampus().candidateSites;
 const { id, buildTypes } = site!;
 const HEAD = /^As (\S+), /;
@@ -99,6 +101,17 @@ describe('defaults', () => {
     const lines = await linesOf('defaults', '--units', 'metric');
     // 40 CFR 503 Appendix B prints 55 degrees Celsius beside the 131 °F of the table.
     expect(lines.find((line) => line.startsWith('  compost.heat: '))).toContain('55 | 55 | 55 °C');
+  });
+
+  test('prints what a campus measured below what it goes before', async () => {
+    const own = { coefficient: 'truck.box', value: 14, unit: 'cu yd', date: '2026-10-02' };
+    const overrides = [{ ...own, source: 'tape measure' }];
+    const path = await folder.save('campus.json', { ...smallCampus(), overrides });
+    const lines = await linesOf('defaults', path);
+    const at = lines.findIndex((line) => line.startsWith('  truck.box: '));
+    expect(lines[at + 1]).toBe(
+      '    instead, on this campus: 14 cu yd  [measured: tape measure (2026-10-02)]',
+    );
   });
 
   test('prints them as JSON, as many as there are', async () => {
