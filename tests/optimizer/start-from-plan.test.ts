@@ -51,7 +51,7 @@ describe('a solve that begins from an earlier plan', () => {
 
   test('puts a site that is now fixed to another year there, and keeps the rest', () => {
     const campus = tinyCampus({
-      handPlacements: [{ kind: 'fixed', site: 'A', year: fiscalYear(2028) }],
+      handPlacements: [{ kind: 'fixed', site: 'A', year: fiscalYear(2028), reason: 'a question' }],
     });
     const { first } = solveFrom(campus, atLate);
     expect(first && checkPlan(campus, first)).toEqual([]);

@@ -9,7 +9,6 @@ export class FlowNetwork {
   private readonly heads: number[][];
   private readonly to: number[] = [];
   private readonly room: number[] = [];
-  private readonly capacity: number[] = [];
 
   constructor(readonly nodes: number) {
     this.heads = Array.from({ length: nodes }, () => []);
@@ -20,7 +19,6 @@ export class FlowNetwork {
     const edge = this.to.length;
     this.to.push(to, from);
     this.room.push(capacity, 0);
-    this.capacity.push(capacity, 0);
     this.heads[from]?.push(edge);
     this.heads[to]?.push(edge + 1);
     return edge;
@@ -34,11 +32,6 @@ export class FlowNetwork {
   /** Room left on an edge. */
   roomLeft(edge: number): number {
     return this.room[edge] ?? 0;
-  }
-
-  /** Takes back all flow and every `widen`. */
-  reset(): void {
-    for (let edge = 0; edge < this.room.length; edge++) this.room[edge] = this.capacity[edge] ?? 0;
   }
 
   /** Gives an edge more room. */

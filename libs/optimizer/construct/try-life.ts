@@ -1,6 +1,6 @@
 import type { Lifecycle } from '#rules/columns.js';
 import { hireForGaps } from '../search/hire-for-gaps.js';
-import { applyHire, applyLife, purchasesOf, shortYear, type SearchState } from '../search/state.js';
+import { allPaid, applyHire, applyLife, purchasesOf, type SearchState } from '../search/state.js';
 
 /** Adds a life with the people and compost it needs; leaves the state as it was where that fails. */
 export function tryLife(state: SearchState, life: Lifecycle): boolean {
@@ -16,7 +16,7 @@ export function tryLife(state: SearchState, life: Lifecycle): boolean {
 export function isServed(state: SearchState, fromSeason = 0): boolean {
   if (hireForGaps(state, fromSeason)) return false;
   const purchases = purchasesOf(state);
-  return purchases !== undefined && shortYear(state, purchases) === undefined;
+  return purchases !== undefined && allPaid(state, purchases);
 }
 
 function restoreHires(state: SearchState, before: readonly Int32Array[]): void {

@@ -27,10 +27,8 @@ export function hireForGaps(state: SearchState, fromSeason = 0): LaborGap | unde
   return undefined;
 }
 
-const NO_DAYS = new Int32Array(0);
-
 export function gapIn(state: SearchState, season: number): LaborGap | undefined {
-  return state.labor.gap(state.needs, state.workDays[season] ?? NO_DAYS, season);
+  return state.labor.gap(state.needs, season);
 }
 
 function cheapestOffer(

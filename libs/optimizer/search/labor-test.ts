@@ -17,88 +17,99 @@ export interface LaborGap {
 /** Tells by subset conditions whether a season's hours can be served, without allotting them. */
 export interface LaborTest {
   /** Hours missing in one season: the largest excess of any set of classes. `undefined` where none. */
-  gap(needs: Float64Array, workDays: Int32Array, season: number): LaborGap | undefined;
+  gap(needs: Float64Array, season: number): LaborGap | undefined;
   /** Adds or takes off the hours of positions. */
   hire(position: number, startYear: number, count: number): void;
 }
 
+/** The condition of one set of classes in one season. */
 interface Row {
   readonly classes: number;
-  /** Hours of pools, hundredths. */
+  /** Hours of pools and of the work days that are held, hundredths. */
   readonly fixed: number;
-  /** Hours per work day of each kind, hundredths. */
-  readonly dayHours: readonly (readonly [day: number, hours: number])[];
-  /** Positions that may serve it, as a bit set. */
-  readonly positions: number;
+  /** Positions that may serve it. */
+  readonly positions: readonly number[];
 }
 
-export function laborTest(tables: Tables): LaborTest {
+/**
+ * Conditions as flat arrays, with what the people of each season give kept up to date.
+ *
+ * @param workDays work days of each kind held in each season
+ */
+export function laborTest(tables: Tables, workDays: readonly Int32Array[]): LaborTest {
   const { seasonList, ground } = tables;
-  const rows = seasonList.map((season) => seasonRows(ground, season));
-  const hired = tables.positions.map(() => new Int32Array(tables.seasons));
+  const perSeason = seasonList.map((season) =>
+    seasonRows(ground, season, workDays[season.index] ?? new Int32Array()),
+  );
+  const starts = new Int32Array(seasonList.length + 1);
+  perSeason.forEach((rows, s) => (starts[s + 1] = (starts[s] ?? 0) + rows.length));
+  const rows = perSeason.flat();
+  const masks = Int32Array.from(rows, (r) => r.classes);
+  const supply = Float64Array.from(rows, (r) => r.fixed);
+  const rowsOf = tables.positions.map((_, p) =>
+    perSeason.map((_, s) =>
+      Int32Array.from(
+        range(starts[s] ?? 0, starts[s + 1] ?? 0).filter((r) => rows[r]?.positions.includes(p)),
+      ),
+    ),
+  );
+  const whole = new Float64Array(CLASS_COUNT);
   return {
     hire(position, startYear, count) {
       const table = tables.positions[position];
-      const held = hired[position];
-      if (!table || !held) throw new RangeError(`no position type at ${position}`);
-      for (let season = 0; season < held.length; season++) {
-        held[season] = (held[season] ?? 0) + count * table.hours(startYear, season);
+      const bySeason = rowsOf[position];
+      if (!table || !bySeason) throw new RangeError(`no position type at ${position}`);
+      for (let season = table.firstSeason(startYear); season < bySeason.length; season++) {
+        const hours = count * table.hours(startYear, season);
+        for (const row of bySeason[season] ?? []) supply[row] = (supply[row] ?? 0) + hours;
       }
     },
-    gap(needs, workDays, season) {
-      let worst: LaborGap | undefined;
-      for (const row of rows[season] ?? []) {
-        const over = excess({ row, needs, workDays, season, hired });
-        if (over > (worst?.hours ?? 0)) worst = { season, hours: over, classes: row.classes };
+    gap(needs, season) {
+      for (let c = 0; c < CLASS_COUNT; c++)
+        whole[c] = hundredthsFor(needs[season * CLASS_COUNT + c] ?? 0);
+      let worst = 0;
+      let at = -1;
+      const end = starts[season + 1] ?? 0;
+      for (let row = starts[season] ?? 0; row < end; row++) {
+        const over = sumOf(whole, masks[row] ?? 0) - (supply[row] ?? 0);
+        if (over <= worst) continue;
+        worst = over;
+        at = row;
       }
-      return worst;
+      return at < 0 ? undefined : { season, hours: worst, classes: masks[at] ?? 0 };
     },
   };
 }
 
-function excess(of: {
-  row: Row;
-  needs: Float64Array;
-  workDays: Int32Array;
-  season: number;
-  hired: readonly Int32Array[];
-}): number {
-  const { row, needs, workDays, season, hired } = of;
-  let over = -row.fixed;
-  for (let c = 0; c < CLASS_COUNT; c++) {
-    if (row.classes & (1 << c)) over += hundredthsFor(needs[season * CLASS_COUNT + c] ?? 0);
-  }
-  for (const [day, hours] of row.dayHours) over -= hours * (workDays[day] ?? 0);
-  for (let p = 0; p < hired.length; p++) {
-    if (row.positions & (1 << p)) over -= hired[p]?.[season] ?? 0;
-  }
-  return over;
+function sumOf(whole: Float64Array, mask: number): number {
+  let sum = 0;
+  for (let c = 0; c < CLASS_COUNT; c++) if (mask & (1 << c)) sum += whole[c] ?? 0;
+  return sum;
 }
 
-function seasonRows({ campus }: Ground, season: SeasonInstance): Row[] {
+function range(from: number, to: number): number[] {
+  return Array.from({ length: to - from }, (_, i) => from + i);
+}
+
+function seasonRows({ campus }: Ground, season: SeasonInstance, held: Int32Array): Row[] {
   const pools = campus.pools
     .map((p) => ({ tasks: p.tasks, hours: poolHours(p, season) }))
     .filter((p) => p.hours > 0);
   const days = campus.workDays
-    .map((d, i) => ({ d, i }))
-    .filter(({ d }) => d.season === season.season.id);
+    .map((d, i) => ({ tasks: d.tasks, hours: d.hoursEach * (held[i] ?? 0), season: d.season }))
+    .filter((d) => d.season === season.season.id);
   const sources: SourceTasks[] = [
     ...pools.map((p) => p.tasks),
-    ...days.map(({ d }) => d.tasks),
+    ...days.map((d) => d.tasks),
     ...campus.positions.map((p) => p.tasks),
   ];
   return closedSubsets(TASK_CLASSES, sources).map((classes) => {
-    const serves = (tasks: readonly TaskClass[]) => tasks.some((t) => classes.has(t));
+    const serves = ({ tasks }: { readonly tasks: readonly TaskClass[] }) =>
+      tasks.some((t) => classes.has(t));
     return {
       classes: TASK_CLASSES.reduce((mask, c, i) => (classes.has(c) ? mask | (1 << i) : mask), 0),
-      fixed: pools.filter((p) => serves(p.tasks)).reduce((sum, p) => sum + p.hours, 0),
-      dayHours: days
-        .filter(({ d }) => serves(d.tasks))
-        .map(({ d, i }): [number, number] => [i, d.hoursEach]),
-      positions: campus.positions.reduce(
-        (mask, p, i) => (serves(p.tasks) ? mask | (1 << i) : mask),
-        0,
-      ),
+      fixed: [...pools, ...days].filter(serves).reduce((sum, s) => sum + s.hours, 0),
+      positions: campus.positions.flatMap((p, i) => (serves(p) ? [i] : [])),
     };
   });
 }

@@ -11,6 +11,8 @@ export interface PositionTable {
   readonly firstStart: number;
   /** Hundredths of an hour in a season, started in a year (index). */
   readonly hours: (startYear: number, season: number) => number;
+  /** First season (index) in which one that starts in a year gives hours. */
+  readonly firstSeason: (startYear: number) => number;
   /** Cents in a year, started in a year (indexes). */
   readonly cost: (startYear: number, year: number) => number;
 }
@@ -37,8 +39,14 @@ export function positionTable(campus: Campus, type: PositionType): PositionTable
       });
     }
   }
+  const firstSeasons = Int32Array.from({ length: years }, (_, startYear) => {
+    const row = hours.subarray(startYear * seasons.length, (startYear + 1) * seasons.length);
+    const first = row.findIndex((h) => h > 0);
+    return first < 0 ? seasons.length : first;
+  });
   return {
     type,
+    firstSeason: (startYear) => firstSeasons[startYear] ?? seasons.length,
     firstStart: firstAllowed(campus, type),
     hours: (startYear, season) => hours[startYear * seasons.length + season] ?? 0,
     cost: (startYear, year) => costs[startYear * years + year] ?? 0,

@@ -41,7 +41,7 @@ export function emptyState(tables: Tables): SearchState {
   const workDays = heldWorkDays(campus);
   const state: SearchState = {
     tables,
-    labor: laborTest(tables),
+    labor: laborTest(tables, workDays),
     money: moneyTest(tables),
     needs: new Float64Array(seasons * CLASS_COUNT),
     compost: Float64Array.from(topDressNeeds(campus, NO_DECISIONS, charges)),
@@ -135,11 +135,9 @@ export function purchasesOf(state: SearchState): Map<number, number> | undefined
   return purchases;
 }
 
-/** First year index in which the costs, purchases included, cannot be paid; `undefined`: all paid. */
-export function shortYear(
-  state: SearchState,
-  purchases: ReadonlyMap<number, number>,
-): number | undefined {
+/** True where all costs, purchases included, can be paid. */
+export function allPaid(state: SearchState, purchases: ReadonlyMap<number, number>): boolean {
+  if (purchases.size === 0) return state.money.paid(state.costs);
   const { campus } = state.tables.ground;
   const costs = Float64Array.from(state.costs);
   const sink = state.tables.sinkOf({ line: 'compost' });
@@ -148,7 +146,7 @@ export function shortYear(
     const at = sink * state.tables.years + year;
     costs[at] = (costs[at] ?? 0) + yards * compostPrice(campus, year);
   }
-  return state.money.shortYear(costs);
+  return state.money.paid(costs);
 }
 
 /** The decisions that a state stands for. */
