@@ -28,4 +28,6 @@ export interface BenefitSpec {
   readonly criteria: readonly BenefitCriterion[];
   /** Yearly discount of benefit as a share, 0 or more. */
   readonly discount: number;
+  /** Points lost for each $1,000 of stranded cost in the price year, 0 or more. Left out: 0. */
+  readonly pointsPer1000Stranded?: number;
 }

@@ -9,7 +9,24 @@ import type { CostLine } from './money.js';
 export interface Placement {
   readonly site: string;
   readonly buildType: string;
+  /** Of the whole site, or of its first half. */
   readonly year: FiscalYear;
+  /** Fiscal year in which the second half is prepared. Left out: the whole site at once. */
+  readonly secondHalf?: FiscalYear;
+  /** Later change of the campus that is made at an age of the site. Left out: it stays as it was built. */
+  readonly change?: PlacedChange;
+}
+
+/** A later change, by its id, at an age in years counted from the first planting. */
+export interface PlacedChange {
+  readonly id: string;
+  readonly age: number;
+}
+
+/** Names a placement with all that it decides: equal keys, equal placements. */
+export function placementKey(of: Placement): string {
+  const change = of.change ? `${of.change.id} ${of.change.age}` : '';
+  return [of.site, of.buildType, of.year, of.secondHalf ?? '', change].join('\u0000');
 }
 
 /** Positions of one type that start in one fiscal year, in the type's start season. */
