@@ -5,6 +5,7 @@ import type { ConflictMember } from '#domain/tier.js';
 import { reportCutShort } from '#optimizer/solve/cut-short.js';
 import type { SolveProgress, SolveSettings } from '#optimizer/solve/settings.js';
 import type { SolveResult } from '#optimizer/solve/solve-campus.js';
+import { builtScript } from './built-script.js';
 import type { ThreadMessage, ThreadOrder } from './messages.js';
 
 export type { SolveProgress, SolveSettings } from '#optimizer/solve/settings.js';
@@ -61,7 +62,7 @@ class ThreadSolve {
       stop: this.stop,
       ...(hooks.start ? { start: hooks.start } : {}),
     };
-    this.worker = new Worker(threadScript(), { workerData });
+    this.worker = new Worker(builtScript('solve-thread.js'), { workerData });
   }
 
   async run(): Promise<ThreadResult> {
@@ -122,11 +123,4 @@ class ThreadSolve {
     const report = reportCutShort(this.campus, this.best.values, why);
     return { report, plan: this.best.plan };
   }
-}
-
-/** The built script of the thread: sources cannot run in one, so tests use the build as well. */
-function threadScript(): URL {
-  const here = import.meta.url;
-  const built = here.endsWith('.ts') ? here.replace('/libs/solving/', '/dist/libs/solving/') : here;
-  return new URL('./solve-thread.js', built);
 }

@@ -1,0 +1,52 @@
+import type { Campus } from '#domain/campus.js';
+import type { Decisions, Plan } from '#domain/plan.js';
+
+/** How hard a re-solve tries. Equal effort and seeds make two re-solves comparable. */
+export type Effort =
+  /** Rounds of search from the plan it begins with: repeatable, and bounded only where asked. */
+  | { readonly kind: 'rounds'; readonly rounds: number }
+  /** Until every tier is proven: for small campuses. */
+  | { readonly kind: 'proven' };
+
+/** A campus, changed in one way, to be planned again. Plain data: it crosses threads. */
+export interface ResolveOrder {
+  readonly campus: Campus;
+  /** Decisions to begin from; what the campus no longer admits is mended. */
+  readonly start?: Decisions;
+  readonly seed: number;
+  readonly effort: Effort;
+  /** Seconds after which the search stops although rounds are left. Left out: none. */
+  readonly seconds?: number;
+  /**
+   * `best`: a plan as good as the effort finds. `exists`: any plan that keeps the binding rules, or a
+   * proof that there is none. `bound`: only how good a plan could be at best.
+   */
+  readonly wish: 'best' | 'exists' | 'bound';
+}
+
+/** What a re-solve came to. */
+export interface ResolveAnswer {
+  /** `impossible`: proven. `not-found`: neither a plan nor a proof within the effort. */
+  readonly ending: 'found' | 'impossible' | 'not-found';
+  /** Verified. */
+  readonly plan?: Plan;
+  /** What the plan reaches in every tier, in the order of `tiersOf`. Empty without a plan. */
+  readonly values: readonly number[];
+  /** No plan does better than this in each tier, the tiers before it held. `null`: no bound sought. */
+  readonly bounds: readonly (number | null)[];
+  /** Rounds of search done: fewer than ordered where the seconds were over. */
+  readonly rounds: number;
+  readonly seconds: number;
+}
+
+/** Answers orders. Two or more may be under way at a time; they are answered in the order given. */
+export interface Resolver {
+  resolve(
+    orders: readonly ResolveOrder[],
+    onAnswer?: (place: number, answer: ResolveAnswer) => void,
+  ): Promise<ResolveAnswer[]>;
+  /** Orders that run side by side. */
+  readonly parallel: number;
+  /** Seconds until the question has to be answered; `Infinity` where nobody waits. */
+  secondsLeft(): number;
+}

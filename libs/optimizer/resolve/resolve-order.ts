@@ -1,0 +1,125 @@
+import type { Campus } from '#domain/campus.js';
+import type { Decisions } from '#domain/plan.js';
+import { campusCharges } from '#estimating/site-charges/campus-charges.js';
+import type { Solver } from '#mip/solver.js';
+import { seededRandom } from '#units/random.js';
+import type { Ground } from '../columns/add-columns.js';
+import { possibleLifecycles } from '../columns/lifecycles.js';
+import { adopt } from '../construct/adopt.js';
+import { construct, RECIPES } from '../construct/construct.js';
+import { ruinAndRecreate } from '../improve/ruin-and-recreate.js';
+import { decisionsOf, type SearchState } from '../search/state.js';
+import { stateOf } from '../search/state-of.js';
+import { tablesOf, type Tables } from '../search/tables.js';
+import { judgeDecisions, type Incumbent } from '../solve/incumbent.js';
+import { solveCampus } from '../solve/solve-campus.js';
+import { compareTiers } from '../tiers/tier-values.js';
+import type { ResolveAnswer, ResolveOrder } from './order.js';
+import { planExists } from './plan-exists.js';
+import { tierBounds } from './tier-bounds.js';
+
+/** What a re-solve needs beside its order. */
+export interface ResolveMeans {
+  readonly solver: Solver;
+  /** Seconds since the re-solve began. */
+  readonly elapsed: () => number;
+}
+
+/** Answers one order. Blocks its thread. */
+export function resolveOrder(order: ResolveOrder, means: ResolveMeans): ResolveAnswer {
+  const seconds = () => means.elapsed();
+  if (order.effort.kind === 'proven') return { ...proven(order, means), seconds: seconds() };
+  const found = searched(order, means);
+  return { ...found, seconds: seconds() };
+}
+
+type Unclocked = Omit<ResolveAnswer, 'seconds'>;
+
+const NOTHING = { values: [], bounds: [], rounds: 0 } as const;
+
+function proven(
+  { campus, start, seed }: ResolveOrder,
+  { solver, elapsed }: ResolveMeans,
+): Unclocked {
+  const { report, plan } = solveCampus(campus, solver, {
+    settings: { seed },
+    ...(start ? { start } : {}),
+    around: {
+      elapsed,
+      shouldStop: () => false,
+      onProgress: () => undefined,
+      onNoPlan: () => undefined,
+      onPlan: () => undefined,
+    },
+  });
+  if (!plan)
+    return { ...NOTHING, ending: report.ending === 'no-plan' ? 'impossible' : 'not-found' };
+  return {
+    ending: 'found',
+    plan,
+    values: report.tiers.map((t) => t.value),
+    bounds: report.tiers.map((t) => t.bound),
+    rounds: 0,
+  };
+}
+
+function searched(order: ResolveOrder, means: ResolveMeans): Unclocked {
+  const { campus } = order;
+  const charges = campusCharges(campus);
+  const ground: Ground = { campus, charges, lifecycles: possibleLifecycles(campus, charges) };
+  const done = () => order.seconds !== undefined && means.elapsed() >= order.seconds;
+  if (order.wish === 'exists') return planExists(ground, order, { ...means, done });
+  const tables = tablesOf(ground);
+  const first = firstPlan(tables, order.start);
+  if (!first) return planExists(ground, order, { ...means, done });
+  if (order.wish === 'bound') {
+    return { ...NOTHING, ending: 'found', bounds: tierBounds(ground, first.values, means) };
+  }
+  const { best, rounds } = searchFrom(tables, first, { order, done });
+  const { plan, values } = best;
+  return { ending: 'found', plan, values, bounds: values.map(() => null), rounds };
+}
+
+/** The plan to begin from, mended; else the best of the constructions. */
+function firstPlan(tables: Tables, start: Decisions | undefined): Incumbent | undefined {
+  const mended = start && sound(tables, adopt(tables, start));
+  if (mended) return mended;
+  const { campus } = tables.ground;
+  return RECIPES.map((recipe) => sound(tables, construct(tables, recipe)))
+    .filter((found) => found !== undefined)
+    .sort((a, b) => compareTiers(campus, a.values, b.values))[0];
+}
+
+function sound(
+  { ground: { campus, charges } }: Tables,
+  state: SearchState | undefined,
+): Incumbent | undefined {
+  if (!state) return undefined;
+  const { incumbent, objections } = judgeDecisions(campus, decisionsOf(state), charges);
+  return objections.length === 0 ? incumbent : undefined;
+}
+
+function searchFrom(
+  tables: Tables,
+  first: Incumbent,
+  { order, done }: { readonly order: ResolveOrder; readonly done: () => boolean },
+): { readonly best: Incumbent; readonly rounds: number } {
+  const { campus } = tables.ground;
+  const wanted = order.effort.kind === 'rounds' ? order.effort.rounds : 0;
+  let best = first;
+  let rounds = 0;
+  ruinAndRecreate(stateOf(tables, first.plan.decisions), {
+    random: seededRandom(order.seed),
+    rounds: wanted,
+    done: () => done() || rounds++ >= wanted,
+    onBetter: (state) => {
+      const found = sound(tables, state);
+      if (found && better(campus, found, best)) best = found;
+    },
+  });
+  return { best, rounds: Math.min(rounds, wanted) };
+}
+
+function better(campus: Campus, a: Incumbent, b: Incumbent): boolean {
+  return compareTiers(campus, a.values, b.values) < 0;
+}
