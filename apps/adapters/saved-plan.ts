@@ -1,7 +1,8 @@
 import { digestOf } from '#contracts/canonical.js';
+import { toFiscalYear } from '#contracts/conversion/values.js';
 import { fromPlan, parsePlanFile, toPlan, type PlanFile } from '#contracts/plan-file.js';
 import type { Campus } from '#domain/campus.js';
-import type { Plan } from '#domain/plan.js';
+import type { Decisions, Plan } from '#domain/plan.js';
 import type { SolveReport } from '#domain/tier.js';
 import type { SolveSettings, ThreadResult } from '#solving/solve-in-thread.js';
 
@@ -50,6 +51,22 @@ export function savedPlan(document: unknown, campus: Campus): ReadPlan {
   if (!reading.ok)
     throw new Error(`a kept plan names what is not there: ${reading.problems[0]?.problem ?? ''}`);
   return { file: parse.file, plan: reading.plan, report: reportOf(parse.file) };
+}
+
+/**
+ * The sites of a kept plan as decisions for a campus that may have changed since: what it no longer
+ * has is left out. Hires, work days and purchases are worked out anew from the sites.
+ */
+export function earlierDecisions(document: unknown, campus: Campus): Decisions {
+  const parse = parsePlanFile(document);
+  const sites = new Set(campus.candidates.map(({ id }) => id));
+  const placements = parse.ok ? parse.file.plan.placements : [];
+  return {
+    placements: placements
+      .filter(({ site }) => sites.has(site))
+      .map((placement) => ({ ...placement, year: toFiscalYear(placement.year) })),
+    ...{ hires: [], workDays: [], purchases: [] },
+  };
 }
 
 export function reportOf(file: PlanFile): SolveReport {

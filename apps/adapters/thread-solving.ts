@@ -4,7 +4,7 @@ import type { SolveHooks, SolveJob, SolveResult, Solving } from '#planning/ports
 import type { SolveProgress } from '#planning/solve-request.js';
 import { solveInThread, type SolveSettings } from '#solving/solve-in-thread.js';
 import { campusOf } from './campus-document.js';
-import { planFileOf } from './saved-plan.js';
+import { earlierDecisions, planFileOf } from './saved-plan.js';
 
 /** Solves campus documents in threads of this process. */
 export const threadSolving: Solving = {
@@ -14,6 +14,7 @@ export const threadSolving: Solving = {
     const began = Date.now();
     const result = await solveInThread(campus, settings, {
       signal: hooks.signal,
+      ...(job.start === null ? {} : { start: earlierDecisions(job.start, campus) }),
       ...progressHooks(campus, hooks, began),
     });
     const { ending, conflict } = result.report;

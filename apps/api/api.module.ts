@@ -1,11 +1,13 @@
 import { Module, type DynamicModule } from '@nestjs/common';
 import { CampusesController } from './campuses/campuses.controller.js';
+import { DecisionsController } from './decisions/decisions.controller.js';
 import { DefaultsController } from './defaults/defaults.controller.js';
 import { DocumentsController } from './documents/documents.controller.js';
 import { EstimatesController } from './estimates/estimates.controller.js';
 import { HealthController } from './health/health.controller.js';
 import { PlansController } from './plans/plans.controller.js';
 import { PORTS, type ApiPorts } from './ports.js';
+import { SitesController } from './sites/sites.controller.js';
 import { SolvesController } from './solves/solves.controller.js';
 
 @Module({})
@@ -15,11 +17,13 @@ export class ApiModule {
       module: ApiModule,
       controllers: [
         CampusesController,
+        DecisionsController,
         DefaultsController,
         DocumentsController,
         EstimatesController,
         HealthController,
         PlansController,
+        SitesController,
         SolvesController,
       ],
       providers: [{ provide: PORTS, useValue: ports }],

@@ -1,5 +1,6 @@
 import type { CampusReader } from '#planning/ports/campus-reader.js';
 import type { CampusStore } from '#planning/ports/campus-store.js';
+import type { DecisionStore } from '#planning/ports/decision-store.js';
 import type { DocumentWriter } from '#planning/ports/document-writer.js';
 import type { PlanChecker } from '#planning/ports/plan-checker.js';
 import type { PlanStore } from '#planning/ports/plan-store.js';
@@ -12,6 +13,7 @@ export interface ApiPorts {
   readonly plans: PlanStore;
   readonly requests: SolveRequestStore;
   readonly queue: SolveQueue;
+  readonly decisions: DecisionStore;
   readonly reader: CampusReader;
   readonly checker: PlanChecker;
   readonly writer: DocumentWriter;

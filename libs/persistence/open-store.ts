@@ -1,4 +1,5 @@
 import type { CampusStore } from '#planning/ports/campus-store.js';
+import type { DecisionStore } from '#planning/ports/decision-store.js';
 import type { PlanStore } from '#planning/ports/plan-store.js';
 import type { SolveQueue } from '#planning/ports/solve-queue.js';
 import type { SolveRequestStore } from '#planning/ports/solve-request-store.js';
@@ -9,6 +10,7 @@ import { JobBoard } from './queue/job-board.js';
 import { PostgresSolveQueue } from './queue/postgres-solve-queue.js';
 import { retrying } from './retrying.js';
 import { PostgresCampusStore } from './stores/postgres-campus-store.js';
+import { PostgresDecisionStore } from './stores/postgres-decision-store.js';
 import { PostgresPlanStore } from './stores/postgres-plan-store.js';
 import { PostgresSolveRequestStore } from './stores/postgres-solve-request-store.js';
 
@@ -18,6 +20,7 @@ export interface OpenStore {
   readonly plans: PlanStore;
   readonly requests: SolveRequestStore;
   readonly queue: SolveQueue;
+  readonly decisions: DecisionStore;
   close(): Promise<void>;
 }
 
@@ -36,6 +39,7 @@ export async function openStore(
     plans: new PostgresPlanStore(database),
     requests: new PostgresSolveRequestStore(database),
     queue: new PostgresSolveQueue(database, jobs),
+    decisions: new PostgresDecisionStore(database),
     close: async () => {
       await jobs.close();
       await source.destroy();

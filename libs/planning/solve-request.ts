@@ -27,6 +27,8 @@ export interface SolveRequest {
   readonly campusVersion: number;
   readonly seed: number;
   readonly limits: SolveLimits;
+  /** The earlier plan that it begins from. */
+  readonly startFromPlan: string | null;
   readonly state: SolveState;
   readonly progress: SolveProgress | null;
   /** Times a worker took the request, without those that gave it back on an orderly stop. */

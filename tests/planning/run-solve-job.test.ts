@@ -68,6 +68,42 @@ describe('a worker that took a solve', () => {
     expect(await plans.load('plan-1')).toMatchObject({ plan, overview, ...from });
   });
 
+  test('begins from the plan that was asked for', async () => {
+    const store = memoryStore();
+    const campus = await store.campuses.add({ name: 'Tamarack Vale', document: anyDocument });
+    const other = await store.campuses.add({ name: 'Elsewhere', document: anyDocument });
+    const wish = { campusId: campus.id, seed: 1, limits };
+    const starts: unknown[] = [];
+    const solving: Solving = {
+      solve: async (job) => {
+        starts.push(job.start);
+        return { ending: 'proven', plan, solverVersion: 'test', conflict: [] };
+      },
+    };
+    const work = async (id: string) => {
+      const taken = (await store.queue.take())!;
+      const keeper = new LeaseKeeper(store.queue, taken.lease, {
+        ...{ timing, progressEvery: 5, stopping: new AbortController().signal },
+        onError: () => undefined,
+      });
+      const overview = { of: async () => ({}) };
+      await runSolveJob(
+        { ...store, solving, checker: agrees, overview, newPlanId: () => id },
+        taken,
+        keeper,
+      );
+    };
+    await requestSolve(store, wish);
+    await work('first');
+    expect(await requestSolve(store, { ...wish, startFromPlan: 'first' })).toMatchObject({
+      kind: 'queued',
+    });
+    await work('second');
+    expect(starts).toEqual([null, plan]);
+    const elsewhere = { ...wish, campusId: other.id, startFromPlan: 'first' };
+    expect(await requestSolve(store, elsewhere)).toEqual({ kind: 'unknown-plan' });
+  });
+
   test('does not store a plan that the checks refuse, and says that it is a defect', async () => {
     const breach = { rule: 'fund-vintage', record: 'fund F1', message: 'one cent over' };
     const refuses = { check: async () => ({ verified: false, breaches: [breach] }) };

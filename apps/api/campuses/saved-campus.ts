@@ -30,6 +30,6 @@ export function campusAddress({ id }: Pick<CampusSummary, 'id'>): string {
   return `/api/campuses/${id}`;
 }
 
-function countOf(problems: readonly unknown[]): string {
+export function countOf(problems: readonly unknown[]): string {
   return problems.length === 1 ? 'One problem was found.' : `${problems.length} problems found.`;
 }

@@ -4,6 +4,7 @@ import type { ProblemCode } from './problem-table.js';
 export interface ProblemExtras {
   readonly currentVersion?: number;
   readonly problems?: readonly Problem[];
+  readonly versions?: { readonly base: unknown; readonly current: unknown };
 }
 
 /** Thrown by a controller to answer with a problem; the filter turns it into the reply. */

@@ -17,6 +17,7 @@ export const problemTable = {
   'unknown-solve': { status: 404, title: 'There is no such solve' },
   'solve-final': { status: 409, title: 'The solve has already ended' },
   'campus-outdated': { status: 409, title: 'The stored campus no longer passes the checks' },
+  'edit-conflict': { status: 409, title: 'Somebody else changed the same record' },
   'version-conflict': { status: 412, title: 'Somebody else saved this campus first' },
   'body-too-large': { status: 413, title: 'The body is too large' },
   'media-type': { status: 415, title: 'The body must be application/json' },

@@ -13,6 +13,7 @@ import {
 import { requestSolve } from '#planning/use-cases/request-solve.js';
 import type { SolveRequest } from '#planning/solve-request.js';
 import { unknownCampus } from '../campuses/saved-campus.js';
+import { unknownPlan } from '../plans/plan-replies.js';
 import { PORTS, type ApiPorts } from '../ports.js';
 import { ApiProblems } from '../problems/api-problems.js';
 import { ProblemError } from '../problems/problem-error.js';
@@ -32,16 +33,18 @@ export class SolvesController {
   @HttpCode(202)
   @ApiOperation({ summary: 'Queue a solve of a campus' })
   @ApiResponse({ status: 202, description: 'Queued', standardSchema: solveReply })
-  @ApiProblems('request-invalid', 'unknown-campus')
+  @ApiProblems('request-invalid', 'unknown-campus', 'unknown-plan')
   async add(
     @Param({ schema: idParams }) { id }: { id: string },
     @Body({ schema: solveWishBody }) wish: SolveWish,
     @Res({ passthrough: true }) reply: HttpReply,
   ) {
-    const { campusVersion, seed, seconds, work, gap } = wish;
+    const { seconds, work, gap, ...from } = wish;
     const limits = { seconds, work, gap };
-    const outcome = await requestSolve(this.ports, { campusId: id, campusVersion, seed, limits });
-    if (outcome.kind === 'unknown-campus') throw unknownCampus();
+    const outcome = await requestSolve(this.ports, { campusId: id, ...from, limits });
+    if (outcome.kind !== 'queued') {
+      throw outcome.kind === 'unknown-plan' ? unknownPlan() : unknownCampus();
+    }
     void reply.header('location', `/api/solves/${outcome.request.id}`);
     return solveReplyOf(outcome.request);
   }

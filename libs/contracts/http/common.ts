@@ -19,6 +19,12 @@ export const problemSchema = z
   })
   .meta({ id: 'Problem' });
 
+/** What two people made of one record; null: it is not there. */
+const editVersions = z.strictObject({
+  base: z.unknown().meta({ description: 'As it was when the change began' }),
+  current: z.unknown().meta({ description: 'As somebody else has saved it since' }),
+});
+
 /** RFC 9457, with this program's own members `code` and `problems`. */
 export const problemReplySchema = z
   .strictObject({
@@ -28,6 +34,7 @@ export const problemReplySchema = z
     detail: z.string(),
     code: z.string(),
     currentVersion: z.int().min(1).optional(),
+    versions: editVersions.optional(),
     problems: z.array(problemSchema).optional(),
   })
   .meta({ id: 'ProblemReply' });

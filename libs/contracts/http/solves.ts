@@ -37,6 +37,10 @@ export const solveWishBody = z
     work: z.number().gt(0).nullable().default(null),
     gap: z.number().min(0).max(1).nullable().default(null),
     seed: z.int().min(0).max(2_147_483_647).default(1),
+    startFromPlan: z
+      .uuid()
+      .optional()
+      .meta({ description: 'A plan of this campus to begin from; left out: from nothing' }),
   })
   .meta({ id: 'SolveWish' });
 
@@ -62,6 +66,7 @@ export const solveReply = z
     campusVersion: z.int().min(1),
     seed: z.int(),
     limits,
+    startFromPlan: z.uuid().nullable(),
     state: z.enum(['queued', 'solving', 'done', 'failed', 'cancelled']),
     progress: progress.nullable(),
     attempts: z.int().min(0),

@@ -26,6 +26,9 @@ export class SolveRequestEntity {
   @Column({ name: 'limit_gap', type: 'double precision', nullable: true })
   limitGap!: number | null;
 
+  @Column({ name: 'start_from_plan', type: 'uuid', nullable: true })
+  startFromPlan!: string | null;
+
   @Column({ type: 'text' })
   state!: string;
 

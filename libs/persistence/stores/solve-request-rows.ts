@@ -12,6 +12,7 @@ export function solveRequestOf(row: SolveRequestEntity): SolveRequest {
     ...{ id, campusId, campusVersion, seed, attempts, cancelWanted, planId },
     ...{ requestedAt, startedAt, finishedAt },
     limits: limitsOf(row),
+    startFromPlan: row.startFromPlan,
     // A constraint holds the states to these.
     state: row.state as SolveState,
     progress: row.progress,
@@ -22,13 +23,14 @@ export function solveRequestOf(row: SolveRequestEntity): SolveRequest {
 }
 
 export function newSolveRequestRow(
-  { limits, ...solvedFrom }: NewSolveRequest,
+  { limits, startFromPlan, ...solvedFrom }: NewSolveRequest,
   keys: { id: string; jobId: string; requestedAt: Date },
 ): SolveRequestEntity {
   return {
     ...solvedFrom,
     ...keys,
     ...limitsColumns(limits),
+    startFromPlan: startFromPlan ?? null,
     state: 'queued',
     attempts: 0,
     cancelWanted: false,

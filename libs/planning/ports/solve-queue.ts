@@ -9,6 +9,8 @@ export interface NewSolveRequest {
   readonly campusVersion: number;
   readonly seed: number;
   readonly limits: SolveLimits;
+  /** An earlier plan of the campus to begin from; left out: from nothing. */
+  readonly startFromPlan?: string | undefined;
 }
 
 /** The right to work on one request, held by one worker until it lapses. */

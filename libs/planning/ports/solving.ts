@@ -8,6 +8,8 @@ export interface SolveJob {
   readonly campus: JsonDocument;
   readonly seed: number;
   readonly limits: SolveLimits;
+  /** An earlier plan document to begin from, mended to what the campus now admits. */
+  readonly start: JsonDocument | null;
 }
 
 export interface SolveHooks {

@@ -3,7 +3,7 @@ import { anError, type Problem } from '#domain/problem.js';
 import type { CampusStore } from '../ports/campus-store.js';
 import type { PlanChecker } from '../ports/plan-checker.js';
 import type { PlanOverview } from '../ports/plan-overview.js';
-import type { NewPlan } from '../ports/plan-store.js';
+import type { NewPlan, PlanStore } from '../ports/plan-store.js';
 import type { SolveClosing, SolveLease, SolveQueue } from '../ports/solve-queue.js';
 import type { Solving, SolveResult } from '../ports/solving.js';
 import type { JsonDocument } from '../json-document.js';
@@ -12,6 +12,7 @@ import type { LeaseKeeper } from './keep-lease.js';
 
 export interface RunSolvePorts {
   readonly campuses: CampusStore;
+  readonly plans: PlanStore;
   readonly queue: SolveQueue;
   readonly solving: Solving;
   readonly checker: PlanChecker;
@@ -62,8 +63,9 @@ async function closingOf(
   const { campus, keeper, request } = job;
   if (keeper.signal.aborted) return cancelledUnsolved;
   try {
+    const start = await earlierPlan(ports.plans, request.startFromPlan);
     const result = await ports.solving.solve(
-      { requestId: request.id, campus, seed: request.seed, limits: request.limits },
+      { requestId: request.id, campus, seed: request.seed, limits: request.limits, start },
       { onProgress: keeper.report, signal: keeper.signal },
     );
     return result.plan === null
@@ -72,6 +74,10 @@ async function closingOf(
   } catch (error) {
     return { kind: 'failed', problem: defect(error) };
   }
+}
+
+async function earlierPlan(plans: PlanStore, id: string | null): Promise<JsonDocument | null> {
+  return id === null ? null : ((await plans.load(id))?.plan ?? null);
 }
 
 async function loadCampus(campuses: CampusStore, request: SolveRequest): Promise<JsonDocument> {

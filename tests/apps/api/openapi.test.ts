@@ -43,6 +43,7 @@ test('every address says how it answers, and that an error is a problem reply', 
   expect(operations.map(({ path, method }) => `${method} ${path}`).sort()).toEqual([
     'get /api/campuses',
     'get /api/campuses/{id}',
+    'get /api/campuses/{id}/decisions',
     'get /api/campuses/{id}/defaults',
     'get /api/campuses/{id}/plans',
     'get /api/campuses/{id}/sites/{site}/estimate',
@@ -55,10 +56,14 @@ test('every address says how it answers, and that an error is a problem reply', 
     'get /api/solves/{id}',
     'get /api/solves/{id}/events',
     'post /api/campuses',
+    'post /api/campuses/{id}/sites/{site}/check',
     'post /api/campuses/{id}/solves',
+    'post /api/plans/{id}/decisions',
     'post /api/plans/{id}/verify',
     'post /api/solves/{id}/cancel',
     'put /api/campuses/{id}',
+    'put /api/campuses/{id}/sites/{site}',
+    'put /api/campuses/{id}/sites/{site}/hand-placements',
   ]);
   for (const { path, method, responses } of operations) {
     const [good] = Object.entries(responses).filter(([status]) => status.startsWith('2'));

@@ -10,6 +10,7 @@ const queued: SolveRequest = {
   campusId: 'campus',
   campusVersion: 1,
   seed: 1,
+  startFromPlan: null,
   limits: { seconds: 45, work: null, gap: null },
   state: 'queued',
   progress: null,

@@ -71,6 +71,7 @@ export function heldSolve(number: number, change: Partial<SolveReply> = {}): Sol
     campusVersion: 1,
     seed: 1,
     limits: { seconds: 60, work: null, gap: null },
+    startFromPlan: null,
     state: 'queued',
     progress: null,
     attempts: 0,

@@ -7,6 +7,7 @@ import type {
   ReplaceOutcome,
   StoredCampus,
 } from '#planning/ports/campus-store.js';
+import type { Decision, DecisionStore } from '#planning/ports/decision-store.js';
 import type { PlanStore, StoredPlan } from '#planning/ports/plan-store.js';
 import type { SolveRequestStore } from '#planning/ports/solve-request-store.js';
 import type {
@@ -152,7 +153,16 @@ export function memoryStore() {
     listOf: async (campusId) =>
       rows.map(({ request }) => request).filter((request) => request.campusId === campusId),
   };
-  return { campuses, plans: planStore, requests, queue };
+  const kept: Decision[] = [];
+  const decisions: DecisionStore = {
+    record: async (decision) => {
+      const recorded = { ...decision, decidedAt: new Date() };
+      kept.unshift(recorded);
+      return recorded;
+    },
+    listOf: async (campusId) => kept.filter((decision) => decision.campusId === campusId),
+  };
+  return { campuses, plans: planStore, requests, queue, decisions };
 }
 
 function summaryOf({ id, name, version, savedAt }: StoredCampus): CampusSummary {
@@ -162,6 +172,7 @@ function summaryOf({ id, name, version, savedAt }: StoredCampus): CampusSummary 
 function newRequest(wish: NewSolveRequest): SolveRequest {
   return {
     ...wish,
+    startFromPlan: wish.startFromPlan ?? null,
     id: randomUUID(),
     state: 'queued',
     progress: null as SolveProgress | null,

@@ -2,17 +2,20 @@ import { randomUUID } from 'node:crypto';
 import { expect, test } from 'vitest';
 import { mostAttempts } from '#planning/lease-timing.js';
 import type { CampusStore } from '#planning/ports/campus-store.js';
+import type { DecisionStore } from '#planning/ports/decision-store.js';
 import type { NewPlan, PlanStore } from '#planning/ports/plan-store.js';
 import type { SolveRequestStore } from '#planning/ports/solve-request-store.js';
 import type { SolveClosing, SolveLease, SolveQueue } from '#planning/ports/solve-queue.js';
 import type { SolveProgress, SolveRequest } from '#planning/solve-request.js';
 import { anError } from '#domain/problem.js';
+import { decisionsKeepTheirPromises } from './decisions-contract.js';
 
 export interface Stores {
   readonly campuses: CampusStore;
   readonly plans: PlanStore;
   readonly requests: SolveRequestStore;
   readonly queue: SolveQueue;
+  readonly decisions: DecisionStore;
 }
 
 const limits = { seconds: 5, work: null, gap: 0.01 };
@@ -23,6 +26,7 @@ export function storesKeepTheirPromises(stores: () => Stores): void {
   campusesKeepTheirPromises(stores);
   requestsKeepTheirPromises(stores);
   leasesKeepTheirPromises(stores);
+  decisionsKeepTheirPromises(stores);
 }
 
 function campusesKeepTheirPromises(stores: () => Stores): void {
