@@ -11,17 +11,23 @@ import { checkExclusiveGroup } from './exclusive-group/check.js';
 import { checkFunds } from './funds/check.js';
 import { checkHandPlacements } from './hand-placements/check.js';
 import { checkLabor } from './labor/check.js';
+import { checkLaterChanges } from './later-changes/check.js';
+import { checkPhases } from './phases/check.js';
 import { checkPositions } from './positions/check.js';
 import { checkPrecedence } from './precedence/check.js';
 import { checkReserveFloor } from './reserve-floor/check.js';
+import { checkStability } from './stability/check.js';
 import { checkWorkDays } from './work-days/check.js';
 
 /** What a plan decides: judged first, since what it asks for cannot be worked out from nonsense. */
 const DECISION_CHECKS: readonly Check[] = [
   checkEligibleYears,
   checkBuiltOnce,
+  checkPhases,
+  checkLaterChanges,
   checkConstruction,
   checkHandPlacements,
+  checkStability,
   checkPrecedence,
   checkExclusiveGroup,
   checkPositions,
@@ -48,8 +54,13 @@ function unknownNames(campus: Campus, plan: Plan): boolean {
   const sites = new Map(campus.candidates.map((s) => [s.id, s]));
   const types = new Set(campus.buildTypes.map((t) => t.id));
   const positions = new Set(campus.positions.map((p) => p.id));
+  const changes = new Set(campus.laterChanges?.map((c) => c.id));
   return (
-    plan.decisions.placements.some((p) => !sites.has(p.site) || !types.has(p.buildType)) ||
-    plan.decisions.hires.some((h) => !positions.has(h.position))
+    plan.decisions.placements.some(
+      (p) =>
+        !sites.has(p.site) ||
+        !types.has(p.buildType) ||
+        (p.change !== undefined && !changes.has(p.change.id)),
+    ) || plan.decisions.hires.some((h) => !positions.has(h.position))
   );
 }

@@ -1,18 +1,27 @@
 import type { Campus } from '#domain/campus.js';
 import type { PositionType, WorkDay } from '#domain/labor.js';
+import type { Placement } from '#domain/plan.js';
 import type { CampusCharges } from '#estimating/site-charges/campus-charges.js';
 import type { Life } from '#estimating/site-charges/life.js';
 import type { SiteCharges } from '#estimating/site-charges/site-charges.js';
+import type { PlacedPart } from '#estimating/site-charges/placed-parts.js';
 import type { TypeProfile } from '#estimating/site-charges/type-profile.js';
 import type { MilliPoints } from '#units/points.js';
 import type { Term, Variable } from '#mip/model.js';
 
-/** A whole life that a site may have: what it becomes, and when. */
+/** A whole life that a site may have: what it becomes, when, in which halves, and what becomes of it later. */
 export interface Lifecycle {
   readonly site: string;
   readonly buildType: string;
+  /** Of the whole site, or of its first half. */
   readonly yearIndex: number;
+  /** All that the life decides. */
+  readonly placement: Placement;
+  /** Its pieces of ground, each with what it asks for and when. */
+  readonly parts: readonly PlacedPart[];
+  /** Of the piece that is built first. */
   readonly life: Life;
+  /** Of the whole site as it is built. */
   readonly charges: SiteCharges;
   readonly benefit: MilliPoints;
 }

@@ -1,12 +1,15 @@
 import type { BenefitCriterion, BenefitMeasure } from '#domain/benefit.js';
 import type { BuildType } from '#domain/build-type.js';
-import { plannedYears, seasonInstance } from '#domain/calendar.js';
-import type { Campus } from '#domain/campus.js';
+import { plannedYears, seasonInstance, yearIndexOf } from '#domain/calendar.js';
+import { buildType, type Campus } from '#domain/campus.js';
 import type { CandidateSite } from '#domain/site.js';
+import { centsToDollars } from '#units/cents.js';
 import { milliPoints, type MilliPoints } from '#units/points.js';
 import { valueOr } from '#units/known.js';
 import { componentAreas } from '../takeoff/component-areas.js';
 import type { Life } from '../site-charges/life.js';
+import type { PlacedPart } from '../site-charges/placed-parts.js';
+import { strandedOf } from '../site-charges/stranded.js';
 
 /** Slope from which mowing is counted as hazardous, in percent: planning judgement. */
 const STEEP_PERCENT = 10;
@@ -57,4 +60,33 @@ export function lifetimePoints(campus: Campus, yearly: number, life: Life): Mill
     points += yearly / (1 + campus.benefit.discount) ** year;
   }
   return milliPoints(Math.round(points * 1000));
+}
+
+/**
+ * Points of a placed site: of each of its pieces by its share, less what works waste of its capital,
+ * counted in the year in which they begin.
+ */
+export function placementPoints(
+  campus: Campus,
+  site: CandidateSite,
+  parts: readonly PlacedPart[],
+): MilliPoints {
+  const earned = parts
+    .filter(({ share }) => share > 0)
+    .reduce((sum, { charges, life, share }) => {
+      const yearly = pointsPerYear(campus, site, buildType(campus, charges.buildType));
+      return sum + lifetimePoints(campus, yearly * share, life);
+    }, 0);
+  return milliPoints(earned - strandedPoints(campus, parts));
+}
+
+/** Thousandths of a point that stranded cost takes off, at the points that the campus states for it. */
+function strandedPoints(campus: Campus, parts: readonly PlacedPart[]): number {
+  const { pointsPer1000Stranded = 0, discount } = campus.benefit;
+  if (pointsPer1000Stranded === 0) return 0;
+  return strandedOf(campus, parts).reduce((sum, { works, amount }) => {
+    const year = yearIndexOf(campus.calendar, works.from);
+    const points = (centsToDollars(amount) / 1000) * pointsPer1000Stranded;
+    return sum + Math.round((points / (1 + discount) ** year) * 1000);
+  }, 0);
 }

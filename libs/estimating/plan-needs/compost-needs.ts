@@ -5,7 +5,7 @@ import { centiYards, type CentiYards } from '#units/centiyards.js';
 import { campusCharges, type CampusCharges } from '../site-charges/campus-charges.js';
 import type { SiteCharges } from '../site-charges/site-charges.js';
 import { hundredthsFor } from '../site-charges/type-profile.js';
-import { caredSeasons, existingLife, lifeOf, type Life } from '../site-charges/life.js';
+import { caredSeasons, existingLife, type Life } from '../site-charges/life.js';
 
 /** Compost that one season asks for and gets. */
 export interface CompostSeason {
@@ -24,10 +24,9 @@ export function compostNeeds(
   charges: CampusCharges = campusCharges(campus),
 ): CompostSeason[] {
   const builds = plannedSeasons(campus.calendar).map(() => 0);
-  for (const { site, buildType, year } of decisions.placements) {
-    const { prepared } = lifeOf(campus, site, year);
-    const amount = charges.of(site, buildType).buildCompost;
-    if (prepared !== undefined) builds[prepared] = (builds[prepared] ?? 0) + amount;
+  for (const { charges: of, life } of decisions.placements.flatMap((p) => charges.parts(p))) {
+    const { prepared } = life;
+    if (prepared !== undefined) builds[prepared] = (builds[prepared] ?? 0) + of.buildCompost;
   }
   const dressed = topDressNeeds(campus, decisions, charges);
   return plannedSeasons(campus.calendar).map(({ season, index }) => ({
@@ -52,8 +51,8 @@ export function topDressNeeds(
   for (const site of campus.existing) {
     dress(existingLife(campus, site), charges.of(site.id, site.buildType));
   }
-  for (const { site, buildType, year } of decisions.placements) {
-    dress(lifeOf(campus, site, year), charges.of(site, buildType));
+  for (const { charges: of, life } of decisions.placements.flatMap((p) => charges.parts(p))) {
+    dress(life, of);
   }
   return seasons;
 }

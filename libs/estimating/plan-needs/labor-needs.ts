@@ -7,7 +7,7 @@ import { workDaysHeld } from '../season-supply/sources.js';
 import type { SiteCharges } from '../site-charges/site-charges.js';
 import { CARE_CLASSES, hundredthsFor, type CareClass } from '../site-charges/type-profile.js';
 import { campusCharges, type CampusCharges } from '../site-charges/campus-charges.js';
-import { caredSeasons, existingLife, lifeOf, type Life } from '../site-charges/life.js';
+import { caredSeasons, existingLife, type Life } from '../site-charges/life.js';
 
 /** Hours wanted, by running season index and class of work. */
 export type LaborNeeds = readonly Readonly<Record<TaskClass, CentiHours>>[];
@@ -22,9 +22,7 @@ export function laborNeeds(
   charges: CampusCharges = campusCharges(campus),
 ): LaborNeeds {
   const needs = plannedSeasons(campus.calendar).map(() => emptyNeeds());
-  for (const { site, buildType, year } of decisions.placements) {
-    const of = charges.of(site, buildType);
-    const life = lifeOf(campus, site, year);
+  for (const { charges: of, life } of decisions.placements.flatMap((p) => charges.parts(p))) {
     if (life.prepared !== undefined) add(needs[life.prepared], 'prepare', of.prepareHours);
     add(needs[life.planted], 'plant', of.plantHours);
   }
@@ -54,8 +52,8 @@ export function careNeeds(
       life: existingLife(campus, site),
     });
   }
-  for (const { site, buildType, year } of decisions.placements) {
-    addCare({ campus, care, of: charges.of(site, buildType), life: lifeOf(campus, site, year) });
+  for (const { charges: of, life } of decisions.placements.flatMap((p) => charges.parts(p))) {
+    addCare({ campus, care, of, life });
   }
   return care;
 }

@@ -4,10 +4,11 @@ import type { PositionType } from '#domain/labor.js';
 import type { Decisions, Placement } from '#domain/plan.js';
 import { cents, scaleCents, type Cents } from '#units/cents.js';
 import { campusCharges, type CampusCharges } from '../site-charges/campus-charges.js';
-import { caredSeasons, existingLife, lifeOf, type Life } from '../site-charges/life.js';
+import { caredSeasons, existingLife, type Life } from '../site-charges/life.js';
 import { priceGrowth } from '../site-charges/price-growth.js';
 import { seasonDollars } from '../site-charges/season-money.js';
 import type { SiteCharges } from '../site-charges/site-charges.js';
+import type { PlacedPart } from '../site-charges/placed-parts.js';
 
 /** Dollars that one site asks for in one year, in dollars of that year. */
 export interface SiteCost {
@@ -32,14 +33,17 @@ export function moneyNeeds(
   decisions: Decisions,
   charges: CampusCharges = campusCharges(campus),
 ): MoneyNeeds {
+  const of = { campus, charges };
   return {
-    build: decisions.placements.map((placement) => buildCostOf(campus, placement, charges)),
+    build: decisions.placements.flatMap((placement) => buildCosts(of, placement)),
     care: [
-      ...campus.existing.flatMap((site) =>
-        siteCare(campus, existingLife(campus, site), charges.of(site.id, site.buildType)),
-      ),
-      ...decisions.placements.flatMap(({ site, buildType, year }) =>
-        siteCare(campus, lifeOf(campus, site, year), charges.of(site, buildType)),
+      ...campus.existing.flatMap((site) => {
+        const part = { charges: charges.of(site.id, site.buildType), changeCost: cents(0) };
+        const amounts = careCosts(campus, [{ ...part, life: existingLife(campus, site) }]);
+        return costsOf({ site: site.id, buildType: site.buildType }, amounts);
+      }),
+      ...decisions.placements.flatMap((placement) =>
+        costsOf(placement, careCosts(campus, charges.parts(placement))),
       ),
     ],
     positions: byYear(campus, (year) => positionsCost(campus, decisions, year)),
@@ -48,46 +52,87 @@ export function moneyNeeds(
   };
 }
 
+function costsOf(
+  { site, buildType }: Pick<Placement, 'site' | 'buildType'>,
+  amounts: readonly Cents[],
+): SiteCost[] {
+  return amounts.flatMap((amount, yearIndex) =>
+    amount === 0 ? [] : [{ site, buildType, yearIndex, amount }],
+  );
+}
+
 function byYear(campus: Campus, cost: (yearIndex: number) => Cents): Cents[] {
   return Array.from({ length: plannedYears(campus.calendar) }, (_, year) => cost(year));
 }
 
-/** Capital of a site, charged whole to the fiscal year in which it is prepared. */
+interface Charged {
+  readonly campus: Campus;
+  readonly charges: CampusCharges;
+}
+
+/** Bills of building a site, a half being one of its own, each whole in the year of its preparing. */
+export function buildCosts({ campus, charges }: Charged, placement: Placement): SiteCost[] {
+  const { site, buildType } = placement;
+  return buildBills(campus, charges.parts(placement)).map((bill) => ({ site, buildType, ...bill }));
+}
+
+/** Years and dollars of the year in which the built pieces of a site are paid for. */
+export function buildBills(
+  campus: Campus,
+  parts: readonly Pick<PlacedPart, 'charges' | 'life'>[],
+): { yearIndex: number; amount: Cents }[] {
+  return parts.flatMap(({ charges, life }) => {
+    if (life.prepared === undefined) return [];
+    const { yearIndex } = seasonInstance(campus.calendar, life.prepared);
+    const growth = priceGrowth(campus, 'construction', yearIndex);
+    return [{ yearIndex, amount: scaleCents(charges.buildCost, growth) }];
+  });
+}
+
+/** Capital of a site, all its bills together, under the fiscal year of the first. */
 export function buildCostOf(
   campus: Campus,
   placement: Placement,
   charges: CampusCharges,
 ): SiteCost {
   const { site, buildType } = placement;
-  const yearIndex = yearIndexOf(campus.calendar, placement.year);
-  const amount = escalatedBuildCost(campus, charges.of(site, buildType), yearIndex);
-  return { site, buildType, yearIndex, amount };
+  const bills = buildCosts({ campus, charges }, placement);
+  const amount = cents(bills.reduce((sum, bill) => sum + bill.amount, 0));
+  return { site, buildType, yearIndex: yearIndexOf(campus.calendar, placement.year), amount };
 }
 
-export function escalatedBuildCost(campus: Campus, of: SiteCharges, yearIndex: number): Cents {
-  return scaleCents(of.buildCost, priceGrowth(campus, 'construction', yearIndex));
+type CaredPart = Pick<PlacedPart, 'charges' | 'life' | 'changeCost'>;
+
+/**
+ * Supplies of a site's pieces by fiscal year of horizon and tail, in dollars of the year, each year
+ * rounded once; the cost of a later change falls in the year in which it is made.
+ */
+export function careCosts(campus: Campus, parts: readonly CaredPart[]): Cents[] {
+  const changes = parts.filter(({ changeCost }) => changeCost > 0);
+  return recurringSupplies(campus, parts).map((base, yearIndex) => {
+    const supplies = base === 0 ? 0 : scaleCents(base, priceGrowth(campus, 'supplies', yearIndex));
+    const changed = changes
+      .filter(({ life }) => seasonInstance(campus.calendar, life.planted).yearIndex === yearIndex)
+      .map(({ changeCost }) =>
+        scaleCents(changeCost, priceGrowth(campus, 'construction', yearIndex)),
+      );
+    return cents(changed.reduce<number>((sum, c) => sum + c, supplies));
+  });
 }
 
-/** Supplies of one site by fiscal year of horizon and tail, each year rounded once. */
-function siteCare(campus: Campus, life: Life, of: SiteCharges): SiteCost[] {
-  return baseSupplies(campus, life, of).flatMap((base, yearIndex) =>
-    base === 0
-      ? []
-      : [
-          {
-            site: of.site,
-            buildType: of.buildType,
-            yearIndex,
-            amount: scaleCents(base, priceGrowth(campus, 'supplies', yearIndex)),
-          },
-        ],
-  );
+/** Supplies of a site's pieces in dollars of the price year, by fiscal year. */
+export function recurringSupplies(
+  campus: Campus,
+  parts: readonly Pick<PlacedPart, 'charges' | 'life'>[],
+): Cents[] {
+  const each = parts.map(({ charges, life }) => baseSupplies(campus, life, charges));
+  return byYear(campus, (year) => cents(each.reduce((sum, years) => sum + (years[year] ?? 0), 0)));
 }
 
 const suppliesKept = new WeakMap<SiteCharges, Map<string, readonly Cents[]>>();
 
 /** Supplies of one site in dollars of the price year, by fiscal year in which they are spent. */
-export function baseSupplies(campus: Campus, life: Life, of: SiteCharges): readonly Cents[] {
+function baseSupplies(campus: Campus, life: Life, of: SiteCharges): readonly Cents[] {
   const known = suppliesKept.get(of) ?? new Map<string, readonly Cents[]>();
   suppliesKept.set(of, known);
   const key = `${life.planted} ${life.ends}`;

@@ -11,7 +11,7 @@ import {
   type Calendar,
 } from '#domain/calendar.js';
 import type { Campus } from '#domain/campus.js';
-import type { ExistingSite } from '#domain/site.js';
+import type { ConstructionConflict, ExistingSite } from '#domain/site.js';
 import type { FiscalYear } from '#units/fiscal-year.js';
 
 /** When a site is planted, and when works take it away, as running season indexes. */
@@ -49,14 +49,31 @@ export function existingPlantIndex(calendar: Calendar, plantedYear: number): num
   return inFirstYear.index + (plantedYear - firstMonth.calendarYear) * calendar.seasons.length;
 }
 
-/** First season of the first sure works on a site after it is planted. */
-function worksStart(of: { campus: Campus; site: string; planted: number }): number {
-  const { calendar, construction, hardAtCertaintyPercent } = of.campus;
+interface Planted {
+  readonly campus: Campus;
+  readonly site: string;
+  /** Running index of the season of planting. */
+  readonly planted: number;
+}
+
+/** The first works that take a site after it is planted, sure or not. */
+export function worksAfter({ campus, site, planted }: Planted): ConstructionConflict | undefined {
+  const { calendar, construction } = campus;
+  const startOf = (c: ConstructionConflict) =>
+    seasonIndex(calendar, yearIndexOf(calendar, c.from), 0);
   return construction
-    .filter((c) => c.certaintyPercent >= hardAtCertaintyPercent && c.sites.includes(of.site))
-    .map((c) => seasonIndex(calendar, yearIndexOf(calendar, c.from), 0))
-    .filter((start) => start > of.planted)
-    .reduce((first, start) => Math.min(first, start), Infinity);
+    .filter((c) => c.sites.includes(site) && startOf(c) > planted)
+    .reduce<ConstructionConflict | undefined>(
+      (first, c) => (first && startOf(first) <= startOf(c) ? first : c),
+      undefined,
+    );
+}
+
+/** First season of the first works on a site after it is planted. */
+function worksStart(of: Planted): number {
+  const { calendar } = of.campus;
+  const works = worksAfter(of);
+  return works ? seasonIndex(calendar, yearIndexOf(calendar, works.from), 0) : Infinity;
 }
 
 /** Age of a site in a season: 1 or more while it is there, 0 before it is planted and after it is gone. */

@@ -10,6 +10,8 @@ import {
 import type { Campus } from '#domain/campus.js';
 import { firstStartYear } from '#estimating/season-supply/positions.js';
 import type { CampusCharges } from '#estimating/site-charges/campus-charges.js';
+import type { PlacedPart } from '#estimating/site-charges/placed-parts.js';
+import type { Variable } from '#mip/model.js';
 import type { ModelDraft } from '#mip/model-draft.js';
 import type {
   CohortColumn,
@@ -20,6 +22,7 @@ import type {
   PurchaseColumn,
   WorkDayColumn,
 } from '#rules/columns.js';
+import { hiresWhereFrozen } from '#rules/stability/columns.js';
 import { fiscalYearLabel } from '#units/fiscal-year.js';
 
 export interface Ground {
@@ -38,7 +41,7 @@ export function addColumns(
   const lives = lifecycles.map((l) => ({
     ...l,
     variable: draft.addVariable({
-      label: `build ${l.site} ${l.buildType} ${fiscalYearLabel(yearAt(campus.calendar, l.yearIndex))}`,
+      label: labelOf(l),
       kind: 'binary',
       lower: fixed?.has(l) ? 1 : 0,
     }),
@@ -54,24 +57,39 @@ export function addColumns(
   };
 }
 
+function labelOf({ placement: { site, buildType, year, secondHalf, change } }: Lifecycle): string {
+  const half = secondHalf === undefined ? '' : ` and ${fiscalYearLabel(secondHalf)}`;
+  const later = change ? ` ${change.id} at ${change.age}` : '';
+  return `build ${site} ${buildType} ${fiscalYearLabel(year)}${half}${later}`;
+}
+
+interface Piece extends Pick<PlacedPart, 'charges' | 'life'> {
+  readonly variable: Variable;
+}
+
 /**
  * Ground that ages as one.
  *
- *     ground[g]  =  sum over lives l of cohort g  of  area[l] x[l]     in thousands of square feet
+ *     ground[g]  =  sum over pieces p of lives l in cohort g  of  area[p] x[l]     in thousands of square feet
  */
 function addCohorts(draft: ModelDraft, lives: readonly LifecycleColumn[]): CohortColumn[] {
-  const groups = new Map<string, LifecycleColumn[]>();
-  for (const l of lives) {
-    const key = `${l.buildType} ${l.life.planted} ${l.life.ends}`;
-    groups.set(key, [...(groups.get(key) ?? []), l]);
+  const groups = new Map<string, Piece[]>();
+  for (const { variable, parts } of lives) {
+    for (const { charges, life } of parts) {
+      if (life.ends <= life.planted) continue;
+      const key = `${charges.buildType} ${life.planted} ${life.ends}`;
+      const group = groups.get(key);
+      if (group) group.push({ variable, charges, life });
+      else groups.set(key, [{ variable, charges, life }]);
+    }
   }
   return [...groups].flatMap(([key, group]) => {
     const first = group[0];
     if (!first) return [];
     const variable = draft.addVariable({ label: `ground ${key}`, kind: 'continuous' });
-    const areas = group.map((l) => ({
-      variable: l.variable,
-      coefficient: l.charges.areaSqFt / 1000,
+    const areas = group.map((piece) => ({
+      variable: piece.variable,
+      coefficient: piece.charges.areaSqFt / 1000,
     }));
     draft.addRow({
       label: `ground ${key}`,
@@ -87,16 +105,21 @@ function addCohorts(draft: ModelDraft, lives: readonly LifecycleColumn[]): Cohor
 function addHires(draft: ModelDraft, campus: Campus): HireColumn[] {
   return campus.positions.flatMap((position) => {
     const first = firstStartYear(campus.calendar, position);
-    const count = Math.max(0, campus.calendar.horizonYears - first);
-    return Array.from({ length: count }, (_, i) => first + i).map((yearIndex) => ({
-      position,
-      yearIndex,
-      variable: draft.addVariable({
-        label: `hire ${position.id} ${fiscalYearLabel(yearAt(campus.calendar, yearIndex))}`,
-        kind: 'integer',
-        upper: position.most,
-      }),
-    }));
+    return Array.from({ length: campus.calendar.horizonYears }, (_, yearIndex) => {
+      const frozen = hiresWhereFrozen(campus, position, yearIndex);
+      return { yearIndex, lower: frozen ?? 0, upper: frozen ?? position.most, frozen };
+    })
+      .filter(({ yearIndex, frozen }) => yearIndex >= first || frozen)
+      .map(({ yearIndex, lower, upper }) => ({
+        position,
+        yearIndex,
+        variable: draft.addVariable({
+          label: `hire ${position.id} ${fiscalYearLabel(yearAt(campus.calendar, yearIndex))}`,
+          kind: 'integer',
+          lower,
+          upper,
+        }),
+      }));
   });
 }
 

@@ -1,36 +1,84 @@
-import { yearAt } from '#domain/calendar.js';
-import { buildType, type Campus } from '#domain/campus.js';
-import { lifetimePoints, pointsPerYear } from '#estimating/benefit-points/benefit-points.js';
+import { yearAt, yearIndexOf } from '#domain/calendar.js';
+import type { Campus } from '#domain/campus.js';
+import type { Placement } from '#domain/plan.js';
+import type { CandidateSite } from '#domain/site.js';
+import { placementPoints } from '#estimating/benefit-points/benefit-points.js';
 import type { CampusCharges } from '#estimating/site-charges/campus-charges.js';
 import { lifeOf } from '#estimating/site-charges/life.js';
 import type { Lifecycle } from '#rules/columns.js';
 import { freeOfWorks } from '#rules/construction/columns.js';
 import { eligibleInYear } from '#rules/eligible-years/columns.js';
 import { allowedByHand } from '#rules/hand-placements/columns.js';
+import { possibleChanges } from '#rules/later-changes/columns.js';
+import { secondHalfYears } from '#rules/phases/columns.js';
+import { keepsFrozenYears } from '#rules/stability/columns.js';
+import type { FiscalYear } from '#units/fiscal-year.js';
+import { withoutDominated } from './dominated.js';
 
-/** Every life that some site may have, in order of site, type and year. */
+/**
+ * Every life that some site may have, in order of site, type and year, each built at once before it is
+ * built in halves, and unchanged before it is changed. Lives that another of the same site, type and
+ * years beats in every respect are left out.
+ */
 export function possibleLifecycles(campus: Campus, charges: CampusCharges): Lifecycle[] {
   return campus.candidates.flatMap((site) =>
-    site.buildTypes.flatMap((typeId) => {
-      const yearly = pointsPerYear(campus, site, buildType(campus, typeId));
-      return Array.from({ length: campus.calendar.horizonYears }, (_, yearIndex) => yearIndex)
-        .filter((yearIndex) => {
-          const year = yearAt(campus.calendar, yearIndex);
-          if (!eligibleInYear(campus, { site, buildType: typeId, year })) return false;
-          if (!allowedByHand(campus, { site: site.id, buildType: typeId, yearIndex })) return false;
-          return freeOfWorks(campus, site.id, lifeOf(campus, site.id, year));
-        })
-        .map((yearIndex) => {
-          const life = lifeOf(campus, site.id, yearAt(campus.calendar, yearIndex));
-          return {
-            site: site.id,
-            buildType: typeId,
-            yearIndex,
-            life,
-            charges: charges.of(site.id, typeId),
-            benefit: lifetimePoints(campus, yearly, life),
-          };
-        });
-    }),
+    site.buildTypes.flatMap((buildType) =>
+      Array.from({ length: campus.calendar.horizonYears }, (_, i) => yearAt(campus.calendar, i))
+        .filter((year) => open({ campus, site, buildType }, year))
+        .flatMap((year) => livesFrom({ campus, site, buildType, charges }, year)),
+    ),
   );
+}
+
+interface Candidacy {
+  readonly campus: Campus;
+  readonly site: CandidateSite;
+  readonly buildType: string;
+}
+
+function open({ campus, site, buildType }: Candidacy, year: FiscalYear): boolean {
+  const yearIndex = yearIndexOf(campus.calendar, year);
+  return (
+    eligibleInYear(campus, { site, buildType, year }) &&
+    allowedByHand(campus, { site: site.id, buildType, yearIndex }) &&
+    freeOfWorks(campus, site.id, lifeOf(campus, site.id, year))
+  );
+}
+
+/** Lives that begin in a year: at once or in halves, each with every later change or none. */
+function livesFrom(of: Candidacy & { charges: CampusCharges }, year: FiscalYear): Lifecycle[] {
+  const { campus, site, buildType, charges } = of;
+  const first = lifeOf(campus, site.id, year);
+  const changes = possibleChanges(campus, { site, buildType, life: first });
+  const seconds = secondHalfYears(campus, site, year).filter(
+    (second) =>
+      eligibleInYear(campus, { site, buildType, year: second }) &&
+      freeOfWorks(campus, site.id, lifeOf(campus, site.id, second)),
+  );
+  const whole: Placement = { site: site.id, buildType, year };
+  const built = [whole, ...seconds.map((secondHalf) => ({ ...whole, secondHalf }))];
+  return built.flatMap((placement) => {
+    const placements = [placement, ...changes.map((change) => ({ ...placement, change }))];
+    const lives = placements
+      .filter((p) => keepsFrozenYears(campus, p))
+      .map((p) => lifecycleOf({ campus, site, charges }, p));
+    return withoutDominated(campus, lives);
+  });
+}
+
+function lifecycleOf(
+  { campus, site, charges }: { campus: Campus; site: CandidateSite; charges: CampusCharges },
+  placement: Placement,
+): Lifecycle {
+  const parts = charges.parts(placement);
+  return {
+    site: site.id,
+    buildType: placement.buildType,
+    yearIndex: yearIndexOf(campus.calendar, placement.year),
+    placement,
+    parts,
+    life: lifeOf(campus, site.id, placement.year),
+    charges: charges.of(site.id, placement.buildType),
+    benefit: placementPoints(campus, site, parts),
+  };
 }

@@ -2,6 +2,7 @@ import type { Campus, HandPlacement } from '#domain/campus.js';
 import { yearIndexOf } from '#domain/calendar.js';
 import type { Lifecycle } from '#rules/columns.js';
 import { CARE_CLASSES, SETTLED_AGE } from '#estimating/site-charges/type-profile.js';
+import { frozenSites } from '#rules/stability/frozen.js';
 import { emptyState, type SearchState } from '../search/state.js';
 import type { Tables } from '../search/tables.js';
 import { admissible } from './admissible.js';
@@ -104,7 +105,7 @@ export function promisedIn(campus: Campus, year: number): number {
   }, 0);
 }
 
-/** Groups of lives of which one must be in the plan: fixed by hand, promised by name. */
+/** Groups of lives of which one must be in the plan: frozen, fixed by hand, promised by name. */
 export function mustHave({ ground }: Tables, namedFirst: Recipe['namedFirst']): Lifecycle[][] {
   const { campus, lifecycles } = ground;
   const fixed = campus.handPlacements
@@ -122,7 +123,8 @@ export function mustHave({ ground }: Tables, namedFirst: Recipe['namedFirst']): 
     );
     return strength === 'binding' || lives.length > 0 ? [lives] : [];
   });
-  return [...fixed, ...named];
+  const frozen = frozenSites(campus).map((site) => lifecycles.filter((l) => l.site === site));
+  return [...frozen, ...fixed, ...named];
 }
 
 function fitsHand(campus: Campus, hand: HandPlacement, life: Lifecycle): boolean {

@@ -1,5 +1,5 @@
 import { yearIndexOf } from '#domain/calendar.js';
-import type { Decisions } from '#domain/plan.js';
+import { placementKey, type Decisions } from '#domain/plan.js';
 import { randomBelow, shuffled, type Random } from '#units/random.js';
 import type { Lifecycle } from '#rules/columns.js';
 import type { Ground } from '../columns/add-columns.js';
@@ -26,9 +26,9 @@ export function neighbourhood(
   const kept = new Set(
     decisions.placements
       .filter((p) => !free.has(p.site))
-      .map((p) => `${p.site} ${p.buildType} ${yearIndexOf(ground.campus.calendar, p.year)}`),
+      .map(placementKey),
   );
-  const isKept = (l: Lifecycle) => kept.has(`${l.site} ${l.buildType} ${l.yearIndex}`);
+  const isKept = (l: Lifecycle) => kept.has(placementKey(l.placement));
   const lifecycles = ground.lifecycles.filter((l) => free.has(l.site) || isKept(l));
   return { ...ground, lifecycles, fixed: new Set(lifecycles.filter((l) => !free.has(l.site))) };
 }

@@ -12,6 +12,7 @@ import { addLaborRows } from '#rules/labor/rows.js';
 import { addPositionRows } from '#rules/positions/rows.js';
 import { addPrecedenceRows } from '#rules/precedence/rows.js';
 import { addReserveFloorRows } from '#rules/reserve-floor/rows.js';
+import { addFrozenRows, changeTerms } from '#rules/stability/columns.js';
 import { addColumns, type Ground } from '../columns/add-columns.js';
 import { tiersOf } from '../tiers/tier-list.js';
 import type { ModelParts } from './model-parts.js';
@@ -35,6 +36,7 @@ export function planModel(ground: Ground, tier: string, held: HeldTiers): PlanMo
   const columns = addColumns(draft, ground);
   addBuiltOnceRows(draft, columns);
   addHandPlacementRows(draft, columns);
+  addFrozenRows(draft, columns);
   addPrecedenceRows(draft, columns);
   addExclusiveGroupRows(draft, columns);
   addPositionRows(draft, columns);
@@ -93,6 +95,8 @@ function tierTerms(parts: ModelParts, name: string, slack: 'allowed' | 'none'): 
       return benefitTerms(parts);
     case 'recurring-cost':
       return recurringPeak(draft, columns);
+    case 'change':
+      return changeTerms(draft, columns);
   }
   const commitment = columns.campus.commitments.find((c) => name === `commitment:${c.id}`);
   if (!commitment) throw new RangeError(`no tier called ${name}`);

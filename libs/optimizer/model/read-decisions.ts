@@ -10,11 +10,7 @@ export function readDecisions(columns: Columns, values: ArrayLike<number>): Deci
   const counted = <T extends { variable: { column: number } }>(list: readonly T[]) =>
     list.map((of) => ({ of, count: whole(of.variable.column) })).filter(({ count }) => count > 0);
   return sortDecisions({
-    placements: counted(columns.lifecycles).map(({ of }) => ({
-      site: of.site,
-      buildType: of.buildType,
-      year: yearAt(calendar, of.yearIndex),
-    })),
+    placements: counted(columns.lifecycles).map(({ of }) => of.placement),
     hires: counted(columns.hires).map(({ of, count }) => ({
       position: of.position.id,
       year: yearAt(calendar, of.yearIndex),

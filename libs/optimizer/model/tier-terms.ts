@@ -1,6 +1,6 @@
 import { plannedYears, seasonInstance, seasonLabel } from '#domain/calendar.js';
 import { NO_DECISIONS } from '#domain/plan.js';
-import { baseSupplies } from '#estimating/plan-needs/money-needs.js';
+import { recurringSupplies } from '#estimating/plan-needs/money-needs.js';
 import type { Term } from '#mip/model.js';
 import type { ModelDraft } from '#mip/model-draft.js';
 import type { Columns } from '#rules/columns.js';
@@ -99,8 +99,8 @@ export function recurringPeak(draft: ModelDraft, columns: Columns): Term[] {
 }
 
 function addSupplies(columns: Columns, terms: Term[][]): void {
-  for (const { variable, life, charges } of columns.lifecycles) {
-    baseSupplies(columns.campus, life, charges).forEach((base, year) => {
+  for (const { variable, parts } of columns.lifecycles) {
+    recurringSupplies(columns.campus, parts).forEach((base, year) => {
       if (base > 0) terms[year]?.push({ variable, coefficient: base / 100 });
     });
   }

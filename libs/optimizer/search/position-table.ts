@@ -2,12 +2,13 @@ import { plannedSeasons, plannedYears, yearIndexOf } from '#domain/calendar.js';
 import type { Campus } from '#domain/campus.js';
 import type { PositionType } from '#domain/labor.js';
 import { positionCostIn } from '#estimating/plan-needs/money-needs.js';
+import { firstOpenYear } from '#rules/stability/frozen.js';
 import { firstStartYear, positionHours } from '#estimating/season-supply/positions.js';
 
 /** One position type with its hours and costs looked up by number. */
 export interface PositionTable {
   readonly type: PositionType;
-  /** First year index in which a search may start one: lead time and promises that it waits. */
+  /** First year index in which a search may start one: lead time, frozen years and promises that it waits. */
   readonly firstStart: number;
   /** Hundredths of an hour in a season, started in a year (index). */
   readonly hours: (startYear: number, season: number) => number;
@@ -54,7 +55,7 @@ export function positionTable(campus: Campus, type: PositionType): PositionTable
 }
 
 function firstAllowed(campus: Campus, type: PositionType): number {
-  const first = firstStartYear(campus.calendar, type);
+  const first = Math.max(firstStartYear(campus.calendar, type), firstOpenYear(campus));
   if (type.term !== 'recurring') return first;
   return campus.commitments.reduce(
     (latest, { test, strength }) =>

@@ -34,7 +34,7 @@ export interface SearchState {
   readonly lives: Set<Lifecycle>;
 }
 
-/** A state with the existing sites and nothing decided but the work days. */
+/** A state with the existing sites and nothing decided but the work days and the frozen hires. */
 export function emptyState(tables: Tables): SearchState {
   const { ground, seasons, years } = tables;
   const { campus, charges } = ground;
@@ -70,6 +70,7 @@ export function emptyState(tables: Tables): SearchState {
   base.standing.forEach((amount, year) =>
     addCost(state, { sink: tables.sinkOf({ line: 'standing' }), year, amount }),
   );
+  for (const hire of tables.frozenHires) applyHire(state, hire);
   return state;
 }
 
@@ -168,11 +169,7 @@ export function decisionsOf(state: SearchState): Decisions {
     })),
   );
   return sortDecisions({
-    placements: [...state.lives].map((l) => ({
-      site: l.site,
-      buildType: l.buildType,
-      year: yearAt(calendar, l.yearIndex),
-    })),
+    placements: [...state.lives].map((l) => l.placement),
     hires: hires.filter((h) => h.count > 0),
     workDays: days.filter((d) => d.count > 0),
     purchases: [...(purchasesOf(state) ?? [])].map(([season, cubicYards]) => ({

@@ -2,19 +2,19 @@ import {
   plannedSeasons,
   plannedYears,
   seasonInstance,
+  yearIndexOf,
   type SeasonInstance,
 } from '#domain/calendar.js';
 import type { Campus } from '#domain/campus.js';
 import { TASK_CLASSES } from '#domain/labor.js';
-import { baseSupplies, escalatedBuildCost } from '#estimating/plan-needs/money-needs.js';
+import { buildBills, careCosts } from '#estimating/plan-needs/money-needs.js';
 import { topDressSeasons } from '#estimating/plan-needs/compost-needs.js';
 import { pursesOf, type Payable, type Purse } from '#estimating/purses/purses.js';
 import { ageInSeason } from '#estimating/site-charges/life.js';
-import { priceGrowth } from '#estimating/site-charges/price-growth.js';
 import { CARE_CLASSES, FINE_PER_HUNDREDTH } from '#estimating/site-charges/type-profile.js';
-import { scaleCents } from '#units/cents.js';
 import type { Lifecycle } from '#rules/columns.js';
 import { sinkKeyer, type SinkKey } from '#rules/funds/sinks.js';
+import { firstOpenYear, frozenHires } from '#rules/stability/frozen.js';
 import type { Ground } from '../columns/add-columns.js';
 import { positionTable, type PositionTable } from './position-table.js';
 
@@ -32,6 +32,13 @@ export interface LifeCharges {
   readonly money: readonly (readonly [sink: number, year: number, amount: number])[];
 }
 
+/** Positions of one type that start in a frozen year, by number and year index. */
+export interface FrozenHire {
+  readonly position: number;
+  readonly startYear: number;
+  readonly count: number;
+}
+
 /** Everything about a campus that a search looks up again and again. */
 export interface Tables {
   readonly ground: Ground;
@@ -41,6 +48,10 @@ export interface Tables {
   readonly sinkKeys: readonly SinkKey[];
   readonly positions: readonly PositionTable[];
   readonly seasonList: readonly SeasonInstance[];
+  /** Hires of a published plan's frozen years; every state has them. */
+  readonly frozenHires: readonly FrozenHire[];
+  /** First year index that is not frozen. */
+  readonly firstOpenYear: number;
   sinkOf(cost: Payable): number;
   chargesOf(lifecycle: Lifecycle): LifeCharges;
 }
@@ -67,6 +78,12 @@ export function tablesOf(ground: Ground): Tables {
     seasons: plannedSeasons(campus.calendar).length,
     seasonList: plannedSeasons(campus.calendar),
     years: plannedYears(campus.calendar),
+    frozenHires: frozenHires(campus).map((h) => ({
+      position: campus.positions.findIndex((p) => p.id === h.position),
+      startYear: yearIndexOf(campus.calendar, h.year),
+      count: h.count,
+    })),
+    firstOpenYear: firstOpenYear(campus),
     positions: campus.positions.map((p) => positionTable(campus, p)),
     purses,
     sinkKeys,
@@ -96,44 +113,53 @@ function lifeCharges(
 
 function lifeHours(
   campus: Campus,
-  { life, charges }: Lifecycle,
+  { life: first, parts }: Lifecycle,
 ): { from: number; hours: Float64Array } {
   const seasons = plannedSeasons(campus.calendar).length;
-  const from = life.prepared ?? life.planted;
+  const from = first.prepared ?? first.planted;
   const hours = new Float64Array(Math.max(0, seasons - from) * CLASS_COUNT);
   const add = (season: number, taskClass: (typeof TASK_CLASSES)[number], amount: number) => {
     const at = (season - from) * CLASS_COUNT + TASK_CLASSES.indexOf(taskClass);
     if (at >= 0 && at < hours.length) hours[at] = (hours[at] ?? 0) + amount;
   };
-  if (life.prepared !== undefined)
-    add(life.prepared, 'prepare', charges.prepareHours * FINE_PER_HUNDREDTH);
-  add(life.planted, 'plant', charges.plantHours * FINE_PER_HUNDREDTH);
-  for (let season = life.planted; season < Math.min(seasons, life.ends); season++) {
-    const age = ageInSeason(campus.calendar, life, season);
-    const { order } = seasonInstance(campus.calendar, season);
-    for (const c of CARE_CLASSES)
-      add(season, c, charges.areaSqFt * charges.profile.care(c, age, order));
+  for (const { life, charges } of parts) {
+    if (life.prepared !== undefined)
+      add(life.prepared, 'prepare', charges.prepareHours * FINE_PER_HUNDREDTH);
+    add(life.planted, 'plant', charges.plantHours * FINE_PER_HUNDREDTH);
+    for (let season = life.planted; season < Math.min(seasons, life.ends); season++) {
+      const age = ageInSeason(campus.calendar, life, season);
+      const { order } = seasonInstance(campus.calendar, season);
+      for (const c of CARE_CLASSES)
+        add(season, c, charges.areaSqFt * charges.profile.care(c, age, order));
+    }
   }
   return { from, hours };
 }
 
-function lifeCompost(campus: Campus, { life, charges }: Lifecycle): [number, number][] {
-  const yearly = charges.areaSqFt * charges.profile.topDress;
-  const dressed = topDressSeasons(campus, life).map((s): [number, number] => [s, yearly]);
-  if (life.prepared === undefined) return dressed;
-  return [[life.prepared, charges.buildCompost * FINE_PER_HUNDREDTH], ...dressed];
+function lifeCompost(campus: Campus, { parts }: Lifecycle): [number, number][] {
+  return parts.flatMap(({ life, charges }) => {
+    const yearly = charges.areaSqFt * charges.profile.topDress;
+    const dressed = topDressSeasons(campus, life).map((s): [number, number] => [s, yearly]);
+    if (life.prepared === undefined) return dressed;
+    return [[life.prepared, charges.buildCompost * FINE_PER_HUNDREDTH], ...dressed];
+  });
 }
 
 function lifeMoney(
   campus: Campus,
-  { site, buildType, yearIndex, life, charges }: Lifecycle,
+  { site, buildType, parts }: Lifecycle,
   sinkOf: (cost: Payable) => number,
 ): [number, number, number][] {
   const build = sinkOf({ line: 'build', site, buildType });
   const care = sinkOf({ line: 'care', site, buildType });
-  const supplies = baseSupplies(campus, life, charges).flatMap(
-    (base, year): [number, number, number][] =>
-      base === 0 ? [] : [[care, year, scaleCents(base, priceGrowth(campus, 'supplies', year))]],
-  );
-  return [[build, yearIndex, escalatedBuildCost(campus, charges, yearIndex)], ...supplies];
+  return [
+    ...buildBills(campus, parts).map(({ yearIndex, amount }): [number, number, number] => [
+      build,
+      yearIndex,
+      amount,
+    ]),
+    ...careCosts(campus, parts).flatMap((amount, year): [number, number, number][] =>
+      amount === 0 ? [] : [[care, year, amount]],
+    ),
+  ];
 }

@@ -1,5 +1,5 @@
 import { yearIndexOf } from '#domain/calendar.js';
-import type { Decisions } from '#domain/plan.js';
+import { placementKey, type Decisions } from '#domain/plan.js';
 import type { PartialPoint } from '#mip/solver.js';
 import type { Columns } from '#rules/columns.js';
 
@@ -9,7 +9,7 @@ export function startPoint(columns: Columns, decisions: Decisions): PartialPoint
   const key = (...parts: (string | number)[]) => parts.join('\u0000');
   const counts = new Map<string, number>([
     ...decisions.placements.map(
-      (p) => [key('build', p.site, p.buildType, year(p.year)), 1] as const,
+      (p) => [key('build', placementKey(p)), 1] as const,
     ),
     ...decisions.hires.map((h) => [key('hire', h.position, year(h.year)), h.count] as const),
     ...decisions.workDays.map((w) => [key('days', w.workDay, year(w.year)), w.count] as const),
@@ -17,7 +17,7 @@ export function startPoint(columns: Columns, decisions: Decisions): PartialPoint
   ]);
   const points = [
     ...columns.lifecycles.map(
-      (l) => [l.variable, key('build', l.site, l.buildType, l.yearIndex)] as const,
+      (l) => [l.variable, key('build', placementKey(l.placement))] as const,
     ),
     ...columns.hires.map((h) => [h.variable, key('hire', h.position.id, h.yearIndex)] as const),
     ...columns.workDays.map((w) => [w.variable, key('days', w.day.id, w.yearIndex)] as const),

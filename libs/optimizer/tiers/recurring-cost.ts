@@ -1,9 +1,9 @@
 import { plannedYears, seasonInstance, yearIndexOf } from '#domain/calendar.js';
 import type { Campus } from '#domain/campus.js';
 import type { Decisions } from '#domain/plan.js';
-import { baseSupplies } from '#estimating/plan-needs/money-needs.js';
+import { recurringSupplies } from '#estimating/plan-needs/money-needs.js';
 import type { CampusCharges } from '#estimating/site-charges/campus-charges.js';
-import { existingLife, lifeOf } from '#estimating/site-charges/life.js';
+import { existingLife } from '#estimating/site-charges/life.js';
 
 /**
  * What a plan adds every year, in cents of the price year: care supplies, positions held, compost
@@ -17,13 +17,14 @@ export function recurringCost(
   const years = new Array<number>(plannedYears(campus.calendar)).fill(0);
   const add = (year: number, amount: number) => (years[year] = (years[year] ?? 0) + amount);
   for (const site of campus.existing) {
-    const life = existingLife(campus, site);
-    baseSupplies(campus, life, charges.of(site.id, site.buildType)).forEach((c, y) => add(y, c));
+    const part = {
+      life: existingLife(campus, site),
+      charges: charges.of(site.id, site.buildType),
+    };
+    recurringSupplies(campus, [part]).forEach((c, y) => add(y, c));
   }
-  for (const { site, buildType, year } of decisions.placements) {
-    baseSupplies(campus, lifeOf(campus, site, year), charges.of(site, buildType)).forEach((c, y) =>
-      add(y, c),
-    );
+  for (const placement of decisions.placements) {
+    recurringSupplies(campus, charges.parts(placement)).forEach((c, y) => add(y, c));
   }
   for (const hire of decisions.hires) {
     const position = campus.positions.find((p) => p.id === hire.position);

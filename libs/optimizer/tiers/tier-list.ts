@@ -22,7 +22,10 @@ export interface Tier {
 /** Share of the campus's benefit reference (100 points) within which benefit is held. */
 const BENEFIT_TOLERANCE_POINTS = 100 * 1e-6;
 
-/** Tiers of a campus: unserved care, intended commitments in the file's order, benefit, recurring cost. */
+/**
+ * Tiers of a campus: unserved care, intended commitments in the file's order, benefit, recurring cost,
+ * and where a plan was published, change from it.
+ */
 export function tiersOf(campus: Campus): Tier[] {
   const rounding = CARE_CLASSES.length / 100;
   return [
@@ -52,6 +55,17 @@ export function tiersOf(campus: Campus): Tier[] {
       rounding: 0,
     },
     { name: 'recurring-cost', unit: 'dollars', sense: 'min', tolerance: 0.01, rounding: 0 },
+    ...(campus.published
+      ? [
+          {
+            name: 'change',
+            unit: 'weighted sites',
+            sense: 'min' as const,
+            tolerance: 0,
+            rounding: 0,
+          },
+        ]
+      : []),
   ];
 }
 

@@ -2,6 +2,7 @@ import type { Campus } from '#domain/campus.js';
 import type { Plan } from '#domain/plan.js';
 import type { CampusCharges } from '#estimating/site-charges/campus-charges.js';
 import { commitmentShortfall } from '#rules/commitment-shortfall.js';
+import { changeOf } from '#rules/stability/change.js';
 import { planBenefit } from './plan-benefit.js';
 import { recurringCost } from './recurring-cost.js';
 import { tiersOf, type Tier } from './tier-list.js';
@@ -23,6 +24,8 @@ function tierValue(tier: Tier, campus: Campus, of: { plan: Plan; charges: Campus
       return planBenefit(campus, plan) / 1000;
     case 'recurring-cost':
       return Math.max(0, ...recurringCost(campus, plan.decisions, charges)) / 100;
+    case 'change':
+      return changeOf(campus, plan);
     default:
       throw new RangeError(`no tier called ${tier.name}`);
   }

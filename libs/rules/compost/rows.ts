@@ -57,8 +57,9 @@ function compostUses(columns: Columns): Map<number, Term[]> {
     if (terms) terms.push(term);
     else uses.set(season, [term]);
   };
-  for (const { variable, life, charges } of columns.lifecycles) {
-    use(life.prepared, { variable, coefficient: charges.buildCompost / 100 });
+  for (const { variable, parts } of columns.lifecycles) {
+    for (const { life, charges } of parts)
+      use(life.prepared, { variable, coefficient: charges.buildCompost / 100 });
   }
   for (const { variable, life, profile } of columns.cohorts) {
     for (const season of topDressSeasons(columns.campus, life)) {

@@ -1,32 +1,47 @@
 import { plantIndex, seasonInstance, yearIndexOf } from '#domain/calendar.js';
 import type { Campus } from '#domain/campus.js';
-import type { Placement } from '#domain/plan.js';
+import { preparedYears } from '#domain/plan.js';
 import type { ConstructionConflict } from '#domain/site.js';
-import { fiscalYearLabel } from '#units/fiscal-year.js';
+import { fiscalYearLabel, type FiscalYear } from '#units/fiscal-year.js';
 import type { Check } from '../check.js';
 
 /**
- * Where works are as certain as the campus's threshold, a site is not built before they are over
- * unless it has repaid its capital when they begin.
+ * No ground is prepared or planted while works take it, however sure they are. Where works are as
+ * certain as the campus's threshold, a site is not built before them either, unless it will have
+ * repaid its capital when they begin or the campus accepts a temporary build there.
  */
 export const checkConstruction: Check = (campus, plan) =>
   plan.decisions.placements.flatMap((placement) =>
-    campus.construction
-      .filter((works) => works.sites.includes(placement.site) && takes(campus, works, placement))
-      .map((works) => ({
-        rule: 'construction',
-        record: placement.site,
-        message:
-          `${placement.site} is prepared in ${fiscalYearLabel(placement.year)}, but ${works.name} ` +
-          `takes it in ${fiscalYearLabel(works.from)} to ${fiscalYearLabel(works.to)} ` +
-          `before its ${campus.paybackYears} years are over`,
-      })),
+    preparedYears(placement).flatMap((year) =>
+      campus.construction
+        .filter((works) => works.sites.includes(placement.site))
+        .flatMap((works) => {
+          const why = takes(campus, works, { site: placement.site, year });
+          if (why === undefined) return [];
+          const when = `${fiscalYearLabel(works.from)} to ${fiscalYearLabel(works.to)}`;
+          const message = `${placement.site} is prepared in ${fiscalYearLabel(year)}, but ${works.name} takes it in ${when}, ${why}`;
+          return [{ rule: 'construction', record: placement.site, message }];
+        }),
+    ),
   );
 
-function takes(campus: Campus, works: ConstructionConflict, placement: Placement): boolean {
-  if (works.certaintyPercent < campus.hardAtCertaintyPercent) return false;
-  if (placement.year > works.to) return false;
-  const planted = plantIndex(campus.calendar, yearIndexOf(campus.calendar, placement.year));
+interface Prepared {
+  readonly site: string;
+  readonly year: FiscalYear;
+}
+
+/** Why works keep a site from being prepared in a year; `undefined` where they do not. */
+function takes(
+  campus: Campus,
+  works: ConstructionConflict,
+  { site, year }: Prepared,
+): string | undefined {
+  if (year > works.to) return undefined;
+  const planted = plantIndex(campus.calendar, yearIndexOf(campus.calendar, year));
   const plantedYear = seasonInstance(campus.calendar, planted).year;
-  return works.from - plantedYear < campus.paybackYears;
+  if (plantedYear >= works.from) return 'before it could be planted';
+  if (works.certaintyPercent < campus.hardAtCertaintyPercent) return undefined;
+  if (campus.candidates.some((s) => s.id === site && s.temporary)) return undefined;
+  const short = works.from - plantedYear < campus.paybackYears;
+  return short ? `before its ${campus.paybackYears} years are over` : undefined;
 }

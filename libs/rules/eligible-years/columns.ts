@@ -10,13 +10,16 @@ export interface Candidacy {
   readonly year: FiscalYear;
 }
 
-export function eligibleInYear(
-  campus: Campus,
-  { site, buildType: typeId, year }: Candidacy,
-): boolean {
+export function eligibleInYear(campus: Campus, candidacy: Candidacy): boolean {
+  const { site, buildType: typeId, year } = candidacy;
   if (!site.buildTypes.includes(typeId)) return false;
   if (site.earliest !== undefined && year < site.earliest) return false;
   if (site.latest !== undefined && year > site.latest) return false;
+  return gatesOpen(campus, candidacy);
+}
+
+/** Whether every gate of a site lets it be a type in a year. */
+export function gatesOpen(campus: Campus, { site, buildType: typeId, year }: Candidacy): boolean {
   const { edible } = buildType(campus, typeId);
   return site.gates.every(
     (gate) => !bars(gate, typeId, edible ? 'edible' : 'other') || open(gate, year),

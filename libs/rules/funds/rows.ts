@@ -2,16 +2,14 @@ import { fiscalYearLabel } from '#units/fiscal-year.js';
 import { plannedYears, seasonInstance, yearAt } from '#domain/calendar.js';
 import { NO_DECISIONS } from '#domain/plan.js';
 import {
-  baseSupplies,
+  buildBills,
+  careCosts,
   compostPrice,
-  escalatedBuildCost,
   moneyNeeds,
   positionCostIn,
   standingCost,
 } from '#estimating/plan-needs/money-needs.js';
 import { pursesOf, type Payable, type Purse } from '#estimating/purses/purses.js';
-import { priceGrowth } from '#estimating/site-charges/price-growth.js';
-import { scaleCents } from '#units/cents.js';
 import type { Term } from '#mip/model.js';
 import type { ModelDraft } from '#mip/model-draft.js';
 import type { Columns } from '../columns.js';
@@ -156,14 +154,14 @@ function addFixedCosts(columns: Columns, at: CostAt): void {
 
 function addLifecycleCosts(columns: Columns, at: CostAt): void {
   const { campus } = columns;
-  for (const { site, buildType, yearIndex, life, charges, variable } of columns.lifecycles) {
-    const capital = escalatedBuildCost(campus, charges, yearIndex);
-    const build = at({ line: 'build', site, buildType }, yearIndex);
-    build?.terms.push({ variable, coefficient: capital });
-    build?.matched.push({ variable, coefficient: capital });
-    baseSupplies(campus, life, charges).forEach((base, year) => {
-      if (base === 0) return;
-      const coefficient = scaleCents(base, priceGrowth(campus, 'supplies', year));
+  for (const { site, buildType, parts, variable } of columns.lifecycles) {
+    for (const { yearIndex, amount } of buildBills(campus, parts)) {
+      const build = at({ line: 'build', site, buildType }, yearIndex);
+      build?.terms.push({ variable, coefficient: amount });
+      build?.matched.push({ variable, coefficient: amount });
+    }
+    careCosts(campus, parts).forEach((coefficient, year) => {
+      if (coefficient === 0) return;
       at({ line: 'care', site, buildType }, year)?.terms.push({ variable, coefficient });
     });
   }

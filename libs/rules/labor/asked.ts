@@ -24,11 +24,13 @@ export function installBySeason(columns: Columns): Map<number, Asked[]> {
     if (list) list.push(asked);
     else seasons.set(season, [asked]);
   };
-  for (const { variable, life, charges } of columns.lifecycles) {
-    if (life.prepared !== undefined) {
-      ask(life.prepared, { variable, most: 1, hours: { prepare: charges.prepareHours / 100 } });
+  for (const { variable, parts } of columns.lifecycles) {
+    for (const { life, charges } of parts) {
+      if (life.prepared !== undefined) {
+        ask(life.prepared, { variable, most: 1, hours: { prepare: charges.prepareHours / 100 } });
+      }
+      ask(life.planted, { variable, most: 1, hours: { plant: charges.plantHours / 100 } });
     }
-    ask(life.planted, { variable, most: 1, hours: { plant: charges.plantHours / 100 } });
   }
   return seasons;
 }

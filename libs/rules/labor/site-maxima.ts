@@ -8,7 +8,9 @@ export type SiteMost = (order: number, classes: ReadonlySet<TaskClass>) => numbe
 
 /** Each site counts once, at its heaviest age and type. */
 export function siteMaxima(columns: Columns): SiteMost {
-  const charges = [...new Set(columns.lifecycles.map((l) => l.charges))];
+  const charges = new Set(
+    columns.lifecycles.flatMap((l) => [l.charges, ...l.parts.map((part) => part.charges)]),
+  );
   const kept = new Map<string, number>();
   return (order, classes) => {
     const key = `${order} ${[...classes].sort().join(' ')}`;

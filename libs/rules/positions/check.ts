@@ -6,8 +6,12 @@ import type { Hire } from '#domain/plan.js';
 import { firstStartYear } from '#estimating/season-supply/positions.js';
 import { fiscalYearLabel } from '#units/fiscal-year.js';
 import type { Check } from '../check.js';
+import { frozenHires } from '../stability/frozen.js';
 
-/** Positions are whole, start after their lead time and within the horizon, and never exceed their number. */
+/**
+ * Positions are whole, start after their lead time and within the horizon, and never exceed their
+ * number. Those of a published plan's frozen years were asked for before: no lead time holds them.
+ */
 export const checkPositions: Check = (campus, plan) => [
   ...plan.decisions.hires.flatMap((hire) => hireBreaches(campus, hire)),
   ...campus.positions.flatMap((position) =>
@@ -32,7 +36,10 @@ function hireBreaches(campus: Campus, hire: Hire): Breach[] {
   }
   const start = yearIndexOf(campus.calendar, hire.year);
   const first = firstStartYear(campus.calendar, position);
-  if (start >= first && start < campus.calendar.horizonYears) return [];
+  const asked = frozenHires(campus).some(
+    (h) => h.position === hire.position && h.year === hire.year,
+  );
+  if ((start >= first || asked) && start < campus.calendar.horizonYears) return [];
   const earliest = fiscalYearLabel(yearAt(campus.calendar, first));
   return [
     breach(
