@@ -10,6 +10,8 @@ export type SolveOutcome =
       readonly values: Float64Array;
       readonly objective: number;
       readonly bound: number;
+      /** Of a relaxation. */
+      readonly duals?: Duals;
     }
   | {
       readonly kind: 'stopped';
@@ -20,6 +22,24 @@ export type SolveOutcome =
     }
   | { readonly kind: 'stopped-without-point'; readonly reason: StopReason; readonly bound: number }
   | { readonly kind: 'infeasible' };
+
+/**
+ * Prices of a relaxation: by how much the objective rises where the bound that binds is one higher.
+ * Rows and columns that do not bind have 0.
+ */
+export interface Duals {
+  readonly rows: Float64Array;
+  readonly columns: Float64Array;
+}
+
+/**
+ * Dual values of a relaxation at its optimum: what the objective gains for each unit by which a row's
+ * binding limit grows, or by which a column is pushed away from its bound (its reduced cost).
+ */
+export interface Duals {
+  readonly rows: Float64Array;
+  readonly columns: Float64Array;
+}
 
 export interface SolveLimits {
   /** Wall-clock seconds. Left out: none. */
@@ -55,6 +75,8 @@ export interface SolveHooks {
   readonly onPoint?: (values: Float64Array, objective: number) => void;
   readonly onBound?: (bound: number) => void;
   readonly shouldStop?: () => boolean;
+  /** Asked now and then for a point that was found elsewhere, to be taken up where it is better. */
+  readonly newPoint?: () => PartialPoint | undefined;
 }
 
 /** Solves models. The call blocks its thread, so it belongs in a worker. */

@@ -3,6 +3,7 @@ import loadHighs, {
   type HighsCallbackMap,
   type Model as HighsModel,
   type ModelData,
+  type UserSolutionCallbackEvent,
 } from 'highs';
 import type { Model } from '#mip/model.js';
 import { largestViolation, objectiveValue } from '#mip/model.js';
@@ -89,8 +90,10 @@ function callbacks(
   { hooks }: SolveOptions,
   onInterrupt: () => void,
 ): HighsCallbackMap | undefined {
-  const { mipImprovingSolution, mipInterrupt, simplexInterrupt } = highs.constants.callbackType;
+  const { mipImprovingSolution, mipInterrupt, mipUserSolution, simplexInterrupt } =
+    highs.constants.callbackType;
   if (!hooks) return undefined;
+  const { newPoint } = hooks;
   const stopIfAsked = (event: { interrupt(): void }) => {
     if (!hooks.shouldStop?.()) return;
     onInterrupt();
@@ -108,6 +111,14 @@ function callbacks(
     [simplexInterrupt](event) {
       stopIfAsked(event);
     },
+    ...(newPoint && {
+      [mipUserSolution](event: UserSolutionCallbackEvent) {
+        const point = newPoint();
+        if (!point) return;
+        event.setSolution({ indices: point.columns, values: point.values });
+        event.repairSolution();
+      },
+    }),
   };
 }
 
@@ -146,9 +157,15 @@ function unhandled(status: number): Error {
   return new Error(`the solver ended in a state that is not handled: ${status}`);
 }
 function optimalOutcome(ran: Ran): SolveOutcome {
-  const values = ran.native.getSolution().colValue;
+  const { colValue: values, rowDual, colDual } = ran.native.getSolution();
   const objective = objectiveValue(ran.model, values);
-  return { kind: 'optimal', values, objective, bound: dualBound(ran, objective) };
+  return {
+    kind: 'optimal',
+    values,
+    objective,
+    bound: dualBound(ran, objective),
+    ...(ran.options.relaxed ? { duals: { rows: rowDual, columns: colDual } } : {}),
+  };
 }
 
 function stoppedOutcome(ran: Ran, reason: StopReason): SolveOutcome {

@@ -33,6 +33,14 @@ export const NEEDS: readonly Need[] = [
     remedy: 'apt-get install poppler-utils qpdf',
     isMet: () => ['pdfinfo', 'pdftotext', 'pdftoppm', 'qpdf'].every(findProgram),
   },
+  {
+    mark: 'peers',
+    pattern: 'tests/**/*.peers.test.{ts,tsx}',
+    what: 'the checks of model files by other solvers',
+    programs: 'cbc and glpsol',
+    remedy: 'apt-get install coinor-cbc glpk-utils',
+    isMet: () => ['cbc', 'glpsol'].every(findProgram),
+  },
 ];
 
 /** The needs that this machine does not meet. */
