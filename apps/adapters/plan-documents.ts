@@ -1,30 +1,65 @@
 import { digestOf } from '#contracts/canonical.js';
-import type { PlanOverview } from '#explain/overview/plan-overview.js';
+import { documentSource, type DocumentSource } from '#planning/documents/document-source.js';
+import {
+  documentOf,
+  fileNameOf,
+  titleOf,
+  usualDocuments,
+  wishOf,
+} from '#planning/documents/plan-documents.js';
 import { overviewOf } from '#planning/overview-document.js';
-import { documentOf } from '#planning/plan-results.js';
 import type {
-  DocumentKind,
+  DocumentWish,
   DocumentWriter,
+  PlanJson,
   WrittenDocument,
 } from '#planning/ports/document-writer.js';
+import type { Edition } from '#report/document/edition.js';
 import { renderPdf } from '#report-pdf/render-pdf.js';
+import { campusOf } from './campus-document.js';
+import { savedPlan } from './saved-plan.js';
 
 /** Letters of a plan's digest that a document shows. */
 const SHORT_DIGEST = 8;
 
-/** Draws one document of a plan. It bears the date of the campus data, so equal plans give equal bytes. */
+/** The marks of a draft. It bears the date of the campus data, so equal plans give equal bytes. */
+export function editionOf(planFile: unknown, { campus }: DocumentSource): Edition {
+  return {
+    planVersion: digestOf(planFile).replace('sha-256:', '').slice(0, SHORT_DIGEST),
+    createdAt: campus.dataDate,
+  };
+}
+
+/** Draws one document of a plan. */
 export async function drawDocument(
-  kind: DocumentKind,
-  plan: unknown,
-  overview: PlanOverview,
+  source: DocumentSource,
+  wish: DocumentWish,
+  edition: Edition,
 ): Promise<WrittenDocument> {
-  const planVersion = digestOf(plan).replace('sha-256:', '').slice(0, SHORT_DIGEST);
-  const createdAt = overview.campus.dataDate;
-  const bytes = await renderPdf(documentOf(kind, overview, { planVersion, createdAt }));
-  return { kind, fileName: `${kind}.pdf`, mediaType: 'application/pdf', bytes };
+  const bytes = await renderPdf(documentOf(source, wish, edition));
+  return { kind: wish.kind, fileName: fileNameOf(wish), mediaType: 'application/pdf', bytes };
 }
 
 /** Answers the documents port. */
 export const documentWriter: DocumentWriter = {
-  write: ({ kind, plan, overview }) => drawDocument(kind, plan, overviewOf(overview)),
+  list(plan) {
+    const wishes = usualDocuments(sourceOf(plan));
+    return Promise.resolve(
+      wishes.map((wish) => ({ ...wish, title: titleOf(wish), fileName: fileNameOf(wish) })),
+    );
+  },
+  async write(plan, fileName, paper) {
+    const source = sourceOf(plan);
+    const wish = wishOf(source, fileName);
+    return wish && drawDocument(source, wish, { ...editionOf(plan.plan, source), paper });
+  },
 };
+
+function sourceOf({ campus: campusDocument, plan, overview }: PlanJson): DocumentSource {
+  const campus = campusOf(campusDocument);
+  return documentSource({
+    campus,
+    plan: savedPlan(plan, campus).plan,
+    overview: overviewOf(overview),
+  });
+}

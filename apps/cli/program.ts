@@ -1,8 +1,9 @@
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
+import { documentKinds, PAPERS, type DocumentKind } from '#planning/ports/document-writer.js';
 import { longestSolveSeconds } from '#planning/solve-limits.js';
 import { check } from './commands/check.js';
 import { defaults, type DefaultsOptions } from './commands/defaults.js';
-import { documents } from './commands/documents.js';
+import { documents, type DocumentsOptions } from './commands/documents.js';
 import { estimate, type EstimateOptions } from './commands/estimate.js';
 import { solve, type SolveOptions } from './commands/solve.js';
 import { verify } from './commands/verify.js';
@@ -75,7 +76,10 @@ function commandLine(output: Output, done: (code: number) => void): Command {
   );
   command('documents <campus> <plan>', 'Write the documents of a plan as PDF.')
     .requiredOption('--out <folder>', 'folder to write into; made where it is missing')
-    .action(async (campus: string, plan: string, options: { out: string; json?: true }) =>
+    .option('--only <names>', `only these, with commas between: ${documentKinds.join(', ')}`, kinds)
+    .option('--site <id>', 'the site of a site dossier (default: those prepared first)')
+    .addOption(new Option('--paper <size>', 'paper').choices(PAPERS).default('letter'))
+    .action(async (campus: string, plan: string, options: DocumentsOptions) =>
       done(await documents({ campus, plan }, options, output)),
     );
   addReferenceCommands(command, output, done);
@@ -110,6 +114,14 @@ function numberFrom(text: string, test: (n: number) => boolean, what: string): n
   if (text.trim() === '' || !Number.isFinite(value) || !test(value))
     throw new InvalidArgumentError(`It must be ${what}.`);
   return value;
+}
+
+function kinds(text: string): DocumentKind[] {
+  return text.split(',').map((name) => {
+    const kind = documentKinds.find((one) => one === name.trim());
+    if (kind === undefined) throw new InvalidArgumentError(`There is no document ${name.trim()}.`);
+    return kind;
+  });
 }
 
 const solveSeconds = (text: string) =>

@@ -42,12 +42,22 @@ const adapters: Pick<ApiPorts, 'reader' | 'checker' | 'writer'> = {
   reader,
   checker: { check: async () => ({ verified: true, breaches: [] }) },
   writer: {
-    write: async () => ({
-      kind: 'administration-brief',
-      fileName: 'administration-brief.pdf',
-      mediaType: 'application/pdf',
-      bytes: Buffer.from('%PDF-1.7'),
-    }),
+    list: async () => [
+      {
+        kind: 'administration-brief',
+        title: 'Administration brief',
+        fileName: 'administration-brief.pdf',
+      },
+    ],
+    write: async (_, fileName, paper) =>
+      fileName === 'administration-brief.pdf'
+        ? {
+            kind: 'administration-brief',
+            fileName,
+            mediaType: 'application/pdf',
+            bytes: Buffer.from(`%PDF-1.7 ${paper}`),
+          }
+        : null,
   },
 };
 

@@ -12,6 +12,7 @@ export const problemTable = {
   'unknown-address': { status: 404, title: 'There is nothing at this address' },
   'unknown-campus': { status: 404, title: 'There is no such campus' },
   'unknown-plan': { status: 404, title: 'There is no such plan' },
+  'unknown-document': { status: 404, title: 'The plan has no such document' },
   'unknown-site': { status: 404, title: 'The campus has no such site' },
   'unknown-type': { status: 404, title: 'The site may not become that build type' },
   'unknown-solve': { status: 404, title: 'There is no such solve' },

@@ -1,19 +1,32 @@
 import { mkdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { checkPlanFile } from '#planning/check-plan-file.js';
+import { documentSource, type DocumentSource } from '#planning/documents/document-source.js';
+import { siteDocuments, usualDocuments } from '#planning/documents/plan-documents.js';
 import { overviewDocument, overviewOf } from '#planning/overview-document.js';
-import { documentKinds } from '#planning/ports/document-writer.js';
-import { drawDocument } from '../../adapters/plan-documents.js';
+import type { DocumentKind, DocumentWish, Paper } from '#planning/ports/document-writer.js';
+import type { Edition } from '#report/document/edition.js';
+import { drawDocument, editionOf } from '../../adapters/plan-documents.js';
 import { reportOf } from '../../adapters/saved-plan.js';
 import { CommandFailure, EXIT } from '../exit-codes.js';
 import { asJson, type Output } from '../output.js';
 import { breachLines } from '../problem-lines.js';
 import { readCampus, readPlan, writeText } from '../read-files.js';
 
-/** `documents CAMPUS.json PLAN.json --out DIR`: every document of a plan; a plan that is not verified gets none. */
+export interface DocumentsOptions {
+  readonly out: string;
+  /** Left out: every kind. */
+  readonly only?: readonly DocumentKind[];
+  /** Left out: the sites that are prepared first. */
+  readonly site?: string;
+  readonly paper: Paper;
+  readonly json?: true;
+}
+
+/** `documents CAMPUS.json PLAN.json --out DIR`: the documents of a plan; a plan that is not verified gets none. */
 export async function documents(
   files: { campus: string; plan: string },
-  options: { out: string; json?: true },
+  options: DocumentsOptions,
   output: Output,
 ): Promise<number> {
   const input = await readCampus(files.campus);
@@ -23,11 +36,14 @@ export async function documents(
     const refusal = 'The plan does not pass its checks, so no document is written:';
     throw new CommandFailure(EXIT.checkFailed, [refusal, ...breachLines(breaches)]);
   }
-  await makeFolder(options.out);
   const overview = overviewOf(overviewDocument(input.campus, plan, reportOf(file)));
+  const source = documentSource({ campus: input.campus, plan, overview });
+  const wishes = wishesOf(source, options);
+  const edition: Edition = { ...editionOf(file, source), paper: options.paper };
+  await makeFolder(options.out);
   const written: string[] = [];
-  for (const kind of documentKinds) {
-    const made = await drawDocument(kind, file, overview);
+  for (const wish of wishes) {
+    const made = await drawDocument(source, wish, edition);
     const path = join(options.out, made.fileName);
     await writeText(path, made.bytes);
     written.push(path);
@@ -35,6 +51,26 @@ export async function documents(
   const text = written.map((path) => `Wrote ${path}`).join('\n');
   output.out(options.json ? asJson({ documents: written }) : text);
   return EXIT.fine;
+}
+
+function wishesOf(source: DocumentSource, { only, site }: DocumentsOptions): DocumentWish[] {
+  const usual = usualDocuments(source);
+  const wished = site === undefined ? usual : withSite(source, usual, site);
+  const kept = wished.filter(({ kind }) => only === undefined || only.includes(kind));
+  if (kept.length > 0) return kept;
+  throw new CommandFailure(EXIT.badInput, [
+    'The plan prepares no site, so that there is no document of this kind; name a site with --site.',
+  ]);
+}
+
+/** The usual documents, with those about a site for this one instead of the sites that come first. */
+function withSite(source: DocumentSource, usual: DocumentWish[], site: string): DocumentWish[] {
+  if (source.campus.candidates.some(({ id }) => id === site)) {
+    return [...usual.filter((wish) => wish.site === undefined), ...siteDocuments(site)];
+  }
+  throw new CommandFailure(EXIT.badInput, [
+    `There is no candidate site ${site}; the campus file lists them under candidateSites.`,
+  ]);
 }
 
 async function makeFolder(path: string): Promise<void> {

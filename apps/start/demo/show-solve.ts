@@ -38,11 +38,14 @@ export async function showSolve(context: ShowContext): Promise<void> {
 async function showPlan({ adapters, options, store }: ShowContext, planId: string): Promise<void> {
   const { outFolder, terminal } = options;
   const plan = await store.plans.load(planId);
-  const document = await writeDocument({ ...store, ...adapters }, planId, 'administration-brief');
-  if (plan === null || document === null) throw new Error(`plan ${planId} is gone`);
+  const outcome = await writeDocument(
+    { ...store, ...adapters },
+    { planId, fileName: 'administration-brief.pdf', paper: 'letter' },
+  );
+  if (plan === null || outcome.kind !== 'written') throw new Error(`plan ${planId} is gone`);
   await mkdir(outFolder, { recursive: true });
-  const path = join(outFolder, document.fileName);
-  await writeFile(path, document.bytes);
+  const path = join(outFolder, outcome.document.fileName);
+  await writeFile(path, outcome.document.bytes);
   terminal.say(`A verified plan (${plan.ending}):`);
   adapters.headline(plan.overview).forEach((line) => terminal.say(`  ${line}`));
   terminal.say(`The administration brief is in ${path}`);

@@ -1,5 +1,6 @@
 import { buildType, candidate } from '#domain/campus.js';
 import type { BuildType } from '#domain/build-type.js';
+import type { Placement } from '#domain/plan.js';
 import type { CandidateSite, GateKind } from '#domain/site.js';
 import type { Ground } from './ground.js';
 
@@ -66,9 +67,18 @@ const CAUTIONS: readonly Caution[] = [
 /** Cautions for the sites of the first year, where the work is decided; general ones come always. */
 export function cautionsOf(ground: Ground): string[] {
   const { campus, plan } = ground;
-  const coming = plan.decisions.placements
-    .filter((p) => p.year === campus.calendar.firstYear)
-    .map((p) => ({ site: candidate(campus, p.site), type: buildType(campus, p.buildType) }));
+  return cautionsFor(
+    ground,
+    plan.decisions.placements.filter((p) => p.year === campus.calendar.firstYear),
+  );
+}
+
+/** Cautions for sites about to be built as a plan has them; none where there are none. */
+export function cautionsFor(ground: Ground, placements: readonly Placement[]): string[] {
+  const coming = placements.map((p) => ({
+    site: candidate(ground.campus, p.site),
+    type: buildType(ground.campus, p.buildType),
+  }));
   if (coming.length === 0) return [];
   return CAUTIONS.filter(
     ({ appliesTo }) => !appliesTo || coming.some((one) => appliesTo(one, ground)),

@@ -1,22 +1,44 @@
 import type { JsonDocument } from '../json-document.js';
 
-export const documentKinds = ['administration-brief'] as const;
+/** Every kind of document, in the order in which they are listed. */
+export const documentKinds = ['administration-brief', 'site-dossier'] as const;
 export type DocumentKind = (typeof documentKinds)[number];
+
+export const PAPERS = ['letter', 'a4'] as const;
+export type Paper = (typeof PAPERS)[number];
+
+/** One document of a plan. */
+export interface DocumentWish {
+  readonly kind: DocumentKind;
+  /** The candidate that it is about, where its kind is about one. */
+  readonly site?: string;
+}
 
 export interface WrittenDocument {
   readonly kind: DocumentKind;
-  /** For example `administration-brief.pdf`. */
+  /** For example `administration-brief.pdf` or `site-dossier-TVU-19.pdf`. */
   readonly fileName: string;
   readonly mediaType: string;
   readonly bytes: Uint8Array;
 }
 
-/** Writes one document of a plan. */
+/** A plan with all that its documents are made from. */
+export interface PlanJson {
+  readonly campus: JsonDocument;
+  readonly plan: JsonDocument;
+  readonly overview: JsonDocument;
+}
+
+/** A document that can be written of a plan. */
+export interface ListedDocument extends DocumentWish {
+  readonly title: string;
+  readonly fileName: string;
+}
+
+/** Writes the documents of a plan, as drafts. */
 export interface DocumentWriter {
-  write(request: {
-    kind: DocumentKind;
-    campus: JsonDocument;
-    plan: JsonDocument;
-    overview: JsonDocument;
-  }): Promise<WrittenDocument>;
+  /** The documents that are of use with a plan: each kind, and dossiers of the sites that come first. */
+  list(plan: PlanJson): Promise<readonly ListedDocument[]>;
+  /** Null: the plan has no such document. */
+  write(plan: PlanJson, fileName: string, paper: Paper): Promise<WrittenDocument | null>;
 }

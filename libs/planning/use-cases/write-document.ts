@@ -1,5 +1,11 @@
 import type { CampusStore } from '../ports/campus-store.js';
-import type { DocumentKind, DocumentWriter, WrittenDocument } from '../ports/document-writer.js';
+import type {
+  DocumentWriter,
+  ListedDocument,
+  Paper,
+  PlanJson,
+  WrittenDocument,
+} from '../ports/document-writer.js';
 import type { PlanStore } from '../ports/plan-store.js';
 import { planWithCampus } from './plan-with-campus.js';
 
@@ -9,19 +15,34 @@ interface Ports {
   readonly writer: DocumentWriter;
 }
 
-/** Writes one document of a stored plan. Null: no such plan. */
+export type WriteOutcome =
+  | { readonly kind: 'written'; readonly document: WrittenDocument }
+  | { readonly kind: 'unknown-plan' }
+  | { readonly kind: 'unknown-document' };
+
+/** Writes one document of a stored plan, by its file name. */
 export async function writeDocument(
   ports: Ports,
+  { planId, fileName, paper }: { planId: string; fileName: string; paper: Paper },
+): Promise<WriteOutcome> {
+  const plan = await planJson(ports, planId);
+  if (plan === null) return { kind: 'unknown-plan' };
+  const document = await ports.writer.write(plan, fileName, paper);
+  return document === null ? { kind: 'unknown-document' } : { kind: 'written', document };
+}
+
+/** The documents of a stored plan. Null: no such plan. */
+export async function listDocuments(
+  ports: Ports,
   planId: string,
-  kind: DocumentKind,
-): Promise<WrittenDocument | null> {
+): Promise<readonly ListedDocument[] | null> {
+  const plan = await planJson(ports, planId);
+  return plan === null ? null : ports.writer.list(plan);
+}
+
+async function planJson(ports: Ports, planId: string): Promise<PlanJson | null> {
   const found = await planWithCampus(ports, planId);
   if (found === null) return null;
   const { campus, plan } = found;
-  return ports.writer.write({
-    kind,
-    campus: campus.document,
-    plan: plan.plan,
-    overview: plan.overview,
-  });
+  return { campus: campus.document, plan: plan.plan, overview: plan.overview };
 }

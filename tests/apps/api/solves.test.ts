@@ -86,7 +86,11 @@ test('a plan is read, shown, verified and written', async () => {
   expect(verdict).toMatchObject({ status: 200, body: { verified: true, breaches: [] } });
   const brief = await api.ask({ url: `${url}/documents/administration-brief.pdf` });
   expect(brief).toMatchObject({ status: 200, headers: { 'content-type': 'application/pdf' } });
-  expect(brief.body).toContain('%PDF');
+  expect(brief.body).toBe('%PDF-1.7 letter');
+  const { documents } = (await api.ask({ url: `${url}/documents` })).body;
+  expect(documents).toMatchObject([{ kind: 'administration-brief', site: null }]);
+  const onA4 = await api.ask({ url: `${documents[0].path}?paper=a4` });
+  expect(onA4.body).toBe('%PDF-1.7 a4');
   const list = await api.ask({ url: `/api/campuses/${campusId}/plans` });
   expect(list.body.plans).toMatchObject([{ id: plan.id }]);
 });
@@ -99,7 +103,19 @@ test('plans and documents that are not there are said to be not there', async ()
   expect(await api.ask({ method: 'POST', url: `${url}/verify` })).toMatchObject(missing);
   const brief = `${url}/documents/administration-brief.pdf`;
   expect(await api.ask({ url: brief })).toMatchObject(missing);
-  expect(await api.ask({ url: `${url}/documents/secrets.pdf` })).toMatchObject({ status: 400 });
+  expect(await api.ask({ url: `${url}/documents` })).toMatchObject(missing);
+});
+
+test('a document that a plan does not have is told apart from a name that is none', async () => {
+  const { plan } = await solved();
+  const url = `/api/plans/${plan.id}/documents`;
+  expect(await api.ask({ url: `${url}/secrets.pdf` })).toMatchObject({
+    status: 404,
+    body: { code: 'unknown-document' },
+  });
+  expect(await api.ask({ url: `${url}/..secrets` })).toMatchObject({ status: 400 });
+  const folio = await api.ask({ url: `${url}/administration-brief.pdf?paper=folio` });
+  expect(folio).toMatchObject({ status: 400 });
 });
 
 /** The `solve` events of a stream that ends by itself. */

@@ -39,9 +39,10 @@ export const overview = { of: async (campus) => ({ headline: `Next: ${campus.nam
 export const headline = (shown) => [shown.headline];
 
 export const writer = {
-  write: async ({ overview: shown }) => ({
+  list: async () => [],
+  write: async ({ overview: shown }, fileName) => ({
     kind: 'administration-brief',
-    fileName: 'administration-brief.pdf',
+    fileName,
     mediaType: 'application/pdf',
     bytes: new TextEncoder().encode(`%PDF-1.7 ${shown.headline}`),
   }),
