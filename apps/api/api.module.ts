@@ -4,6 +4,7 @@ import { DecisionsController } from './decisions/decisions.controller.js';
 import { DefaultsController } from './defaults/defaults.controller.js';
 import { DocumentsController } from './documents/documents.controller.js';
 import { EstimatesController } from './estimates/estimates.controller.js';
+import { SuitabilityController } from './estimates/suitability.controller.js';
 import { HealthController } from './health/health.controller.js';
 import { PlansController } from './plans/plans.controller.js';
 import { PORTS, type ApiPorts } from './ports.js';
@@ -25,6 +26,7 @@ export class ApiModule {
         PlansController,
         SitesController,
         SolvesController,
+        SuitabilityController,
       ],
       providers: [{ provide: PORTS, useValue: ports }],
     };

@@ -12,13 +12,43 @@ const CAUTION =
 
 /** A site's build-up as a person reads it: findings first, then every number above what made it. */
 export function estimateLines(of: SiteEstimates): string[] {
-  const { site, name, units, pricesOf, estimates } = of;
+  const { site, name, units, pricesOf, gates, suitability, estimates } = of;
   return [
     `${site}, ${name}. Dollars are those of ${pricesOf}, nominal ones as they are spent.`,
     CAUTION,
     ...(units === 'metric' ? [METRIC_NOTE] : []),
+    '',
+    'Gates: never weighed against a score',
+    ...gates.flatMap(gateLines),
+    ...suitabilityLines(suitability),
     ...estimates.flatMap((estimate) => ['', ...typeLines(estimate)]),
   ];
+}
+
+type Gate = SiteEstimates['gates'][number];
+
+function gateLines({ kind, status, note, clearedBy, ask, asOf, basis, measured }: Gate): string[] {
+  const dated = asOf === null ? '' : `; numbers as of ${asOf}, confirm with the authority`;
+  const beside = measured === null || basis !== 'stated' ? [] : [`    measured: ${measured}`];
+  const clears = clearedBy === '' ? [] : [`    ${CLEARS[status]}: ${clearedBy}`];
+  return [
+    `  ${kind}: ${status} (${basis}). ${note}`,
+    ...beside,
+    ...clears,
+    `    ask: ${ask}${dated}`,
+  ];
+}
+
+const CLEARS: Readonly<Record<Gate['status'], string>> = {
+  pass: 'mind',
+  fail: 'what would clear it',
+  unknown: 'what would clear it',
+};
+
+function suitabilityLines(nodes: SiteEstimates['suitability']): string[] {
+  if (nodes.length === 0) return [];
+  const opened = new Set<string>();
+  return ['', 'Suitability', ...nodes.flatMap((node) => nodeLines(node, 1, opened))];
 }
 
 function typeLines({ buildType, name, findings, sections }: TypeEstimate): string[] {

@@ -1,11 +1,11 @@
 import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
-import { documentKinds, PAPERS, type DocumentKind } from '#planning/ports/document-writer.js';
 import { longestSolveSeconds } from '#planning/solve-limits.js';
 import { check } from './commands/check.js';
 import { defaults, type DefaultsOptions } from './commands/defaults.js';
-import { documents, type DocumentsOptions } from './commands/documents.js';
+import { documents } from './commands/documents.js';
 import { estimate, type EstimateOptions } from './commands/estimate.js';
 import { solve, type SolveOptions } from './commands/solve.js';
+import { suitability } from './commands/suitability.js';
 import { verify } from './commands/verify.js';
 import { CommandFailure, EXIT } from './exit-codes.js';
 import { terminal, type Output } from './output.js';
@@ -76,10 +76,7 @@ function commandLine(output: Output, done: (code: number) => void): Command {
   );
   command('documents <campus> <plan>', 'Write the documents of a plan as PDF.')
     .requiredOption('--out <folder>', 'folder to write into; made where it is missing')
-    .option('--only <names>', `only these, with commas between: ${documentKinds.join(', ')}`, kinds)
-    .option('--site <id>', 'the site of a site dossier (default: those prepared first)')
-    .addOption(new Option('--paper <size>', 'paper').choices(PAPERS).default('letter'))
-    .action(async (campus: string, plan: string, options: DocumentsOptions) =>
+    .action(async (campus: string, plan: string, options: { out: string; json?: true }) =>
       done(await documents({ campus, plan }, options, output)),
     );
   addReferenceCommands(command, output, done);
@@ -100,6 +97,10 @@ function addReferenceCommands(
     .action(async (campus: string, site: string, options: EstimateOptions) =>
       done(await estimate({ campus, site }, options, output)),
     );
+  command('suitability <campus>', 'Rank all candidate sites, with how sure each rank is.').action(
+    async (campus: string, options: { json?: true }) =>
+      done(await suitability(campus, options, output)),
+  );
   command('defaults [campus]', 'List the planning defaults, and what a campus measured instead.')
     .addOption(units())
     .action(async (campus: string | undefined, options: DefaultsOptions) =>
@@ -114,14 +115,6 @@ function numberFrom(text: string, test: (n: number) => boolean, what: string): n
   if (text.trim() === '' || !Number.isFinite(value) || !test(value))
     throw new InvalidArgumentError(`It must be ${what}.`);
   return value;
-}
-
-function kinds(text: string): DocumentKind[] {
-  return text.split(',').map((name) => {
-    const kind = documentKinds.find((one) => one === name.trim());
-    if (kind === undefined) throw new InvalidArgumentError(`There is no document ${name.trim()}.`);
-    return kind;
-  });
 }
 
 const solveSeconds = (text: string) =>

@@ -13,6 +13,7 @@ import {
   precedenceSchema,
 } from './campus-file/rules.js';
 import { candidateSiteSchema, existingSiteSchema, zoneSchema } from './campus-file/sites.js';
+import { suitabilityWeightsSchema } from './campus-file/suitability.js';
 import { id, isoDate, measuredList, percent, text } from './campus-file/values.js';
 
 export const CAMPUS_FILE_FORMAT = 'campus-plan/campus';
@@ -48,6 +49,9 @@ export const campusFileSchema = z.strictObject({
   commitments: z.array(commitmentSchema).max(100).describe('In order of rank.'),
   benefit: benefitSchema,
   handPlacements: z.array(handPlacementSchema).max(500),
+  suitabilityWeightsPercent: suitabilityWeightsSchema
+    .optional()
+    .describe('Weight of each suitability criterion; they total 100. Left out: the defaults.'),
   overrides: measuredList,
 });
 

@@ -42,6 +42,7 @@ export function toDomain(file: CampusFile): Campus {
     commitments: file.commitments.map(toCommitment),
     benefit: toBenefit(file.benefit),
     handPlacements: file.handPlacements.map(toHandPlacement),
+    ...optional('suitabilityWeights', file.suitabilityWeightsPercent),
     ...optional('overrides', file.overrides),
   };
 }

@@ -74,6 +74,8 @@ export interface Campus {
   readonly laterChanges?: readonly LaterChange[];
   /** Left out: nothing was published before. */
   readonly published?: PublishedPlan;
+  /** Weight of each suitability criterion in percent, by its id; they total 100. Left out: the defaults. */
+  readonly suitabilityWeights?: Readonly<Record<string, number | undefined>>;
   /** Measured coefficients that hold for the whole campus. Left out: none. */
   readonly overrides?: readonly MeasuredValue[];
 }

@@ -2,6 +2,7 @@ import type { FiscalYear } from '#units/fiscal-year.js';
 import type { Known } from '#units/known.js';
 import type { Provenance } from './component.js';
 import type { MeasuredValue } from './measured.js';
+import type { SiteSurvey, SiteTree } from './survey.js';
 
 /** Longitude and latitude in degrees, WGS 84. */
 export type Position = readonly [longitude: number, latitude: number];
@@ -75,6 +76,10 @@ interface SiteBase {
   readonly facts: SiteFacts;
   readonly gates: readonly Gate[];
   readonly evidence: readonly Evidence[];
+  /** All trees whose roots may reach into it. Left out: they were not measured. */
+  readonly trees?: readonly SiteTree[];
+  /** Left out: nothing of it is known. */
+  readonly survey?: SiteSurvey;
   /** Measured coefficients that hold here, before those of the campus. Left out: none. */
   readonly overrides?: readonly MeasuredValue[];
 }

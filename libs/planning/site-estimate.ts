@@ -4,7 +4,10 @@ import { anError, type Problem } from '#domain/problem.js';
 import type { Site } from '#domain/site.js';
 import type { ExplainedNode } from '#estimating/explained.js';
 import type { Finding } from '#estimating/finding.js';
+import { gateReview, type GateRow } from '#estimating/gates/gate-review.js';
 import { estimateSite, type SiteEstimate } from '#estimating/site/site-estimate.js';
+import { campusSuitability } from '#estimating/suitability/campus-suitability.js';
+import { suitabilityNodes } from '#estimating/suitability/suitability-nodes.js';
 import { fiscalYearLabel } from '#units/fiscal-year.js';
 import type { UnitSystem } from '#units/measure.js';
 import { nodeIn } from './estimate-node.js';
@@ -30,6 +33,9 @@ export interface SiteEstimates {
   readonly units: UnitSystem;
   /** Fiscal year of the prices, such as `FY28`. */
   readonly pricesOf: string;
+  readonly gates: readonly GateRow[];
+  /** How a candidate is suited, before gates and plan; empty for a site that was planted. */
+  readonly suitability: readonly ExplainedNode[];
   readonly estimates: readonly TypeEstimate[];
 }
 
@@ -57,6 +63,8 @@ export function siteEstimates(campus: Campus, wish: EstimateWish): EstimateAnswe
       name: site.name,
       units: wish.units,
       pricesOf: fiscalYearLabel(campus.calendar.priceYear),
+      gates: gateReview(campus, site),
+      suitability: suitabilityOf(campus, site).map((node) => nodeIn(wish.units, node)),
       estimates: types.map((id) => typeEstimate({ campus, site, id }, wish.units)),
     },
   };
@@ -86,6 +94,11 @@ function typeEstimate(
       benefits: told(benefits),
     },
   };
+}
+
+function suitabilityOf(campus: Campus, { id }: Site): ExplainedNode[] {
+  const own = campusSuitability(campus).find(({ site }) => site.id === id);
+  return own ? suitabilityNodes(campus, own) : [];
 }
 
 const NEAREST_SHOWN = 3;

@@ -29,8 +29,11 @@ describe('contamination', () => {
     stop: typical('gate.lead-stop'),
     testYears: typical('gate.soil-test-years'),
   };
-  const at = (lead: Known<number>, growing: Growing, testAgeYears = 1): GateResult =>
-    contaminationGate({ leadMgPerKg: lead, growing, testAgeYears }, rule);
+  const at = (
+    lead: Known<number>,
+    growing: Growing,
+    testAgeYears: Known<number> = known(1),
+  ): GateResult => contaminationGate({ leadMgPerKg: lead, growing, testAgeYears }, rule);
 
   test.each([
     [199, 'food in the ground', 'pass'],
@@ -52,13 +55,18 @@ describe('contamination', () => {
       status: 'unknown',
       note: 'Soil lead is unknown.',
     });
-    expect(at(known(20), 'food in the ground', 3).status).toBe('pass');
-    expect(at(known(20), 'food in the ground', 4)).toMatchObject({
+    expect(at(known(20), 'food in the ground', known(3)).status).toBe('pass');
+    expect(at(known(20), 'food in the ground', known(4))).toMatchObject({
       status: 'unknown',
       note: 'The soil test is 4 years old.',
     });
     expectHelp(at(UNKNOWN, 'ornamental'));
-    expectHelp(at(known(20), 'food in the ground', 4));
+    expect(at(known(20), 'food in the ground', UNKNOWN)).toMatchObject({
+      status: 'unknown',
+      note: 'Lead 20 mg/kg (screening 200, stop 600). No test of it is dated.',
+    });
+    expect(at(known(700), 'ornamental', UNKNOWN).status).toBe('fail');
+    expectHelp(at(known(20), 'food in the ground', known(4)));
   });
 
   test('a pass is called a screening result, with the date of the numbers', () => {
@@ -81,14 +89,18 @@ describe('utilities', () => {
   });
 
   test('nobody looked is unknown, nothing dug passes with the reminder to ask', () => {
-    const gate = utilitiesGate({ found: UNKNOWN, digInches: 6, marked: known(true) });
+    const gate = utilitiesGate({ found: UNKNOWN, digInches: known(6), marked: known(true) });
     expect(gate).toMatchObject({
       kind: 'utilities',
       status: 'unknown',
       note: 'Nobody has looked for utilities.',
     });
     expectHelp(gate);
-    const still = utilitiesGate({ found: known([line(known(2))]), digInches: 0, marked: UNKNOWN });
+    const still = utilitiesGate({
+      found: known([line(known(2))]),
+      digInches: known(0),
+      marked: UNKNOWN,
+    });
     expect(still.status).toBe('pass');
     expect(still.clearedBy).toContain('one-call');
   });
@@ -96,7 +108,7 @@ describe('utilities', () => {
   test('a line no deeper than the dig fails and is named', () => {
     const gate = utilitiesGate({
       found: known([line(known(12))]),
-      digInches: 12,
+      digInches: known(12),
       marked: known(true),
     });
     expect(gate.status).toBe('fail');
@@ -104,7 +116,7 @@ describe('utilities', () => {
     expectHelp(gate);
     const two = utilitiesGate({
       found: known([line(known(1)), line(known(2))]),
-      digInches: 12,
+      digInches: known(12),
       marked: known(true),
     });
     expect(two.note).toContain('), electric');
@@ -113,7 +125,7 @@ describe('utilities', () => {
   test('unknown depth or missing marks stay unknown', () => {
     const deep = utilitiesGate({
       found: known([line(UNKNOWN)]),
-      digInches: 6,
+      digInches: known(6),
       marked: known(true),
     });
     expect(deep).toMatchObject({
@@ -122,7 +134,7 @@ describe('utilities', () => {
     });
     expectHelp(deep);
     for (const marked of [UNKNOWN, known(false)]) {
-      const gate = utilitiesGate({ found: known([]), digInches: 6, marked });
+      const gate = utilitiesGate({ found: known([]), digInches: known(6), marked });
       expect(gate).toMatchObject({ status: 'unknown', note: 'No marks in force.' });
       expectHelp(gate);
     }
@@ -131,7 +143,7 @@ describe('utilities', () => {
   test('deep and marked passes, by hand within the tolerance zone', () => {
     const gate = utilitiesGate({
       found: known([line(known(18))]),
-      digInches: 12,
+      digInches: known(12),
       marked: known(true),
     });
     expect(gate.status).toBe('pass');

@@ -140,17 +140,21 @@ describe('random weights', () => {
 });
 
 describe('ranks', () => {
+  const all = (...worths: number[]) => worths.map(known);
+  const never = (): number => {
+    throw new Error('nothing here is unknown');
+  };
   const sites = [
-    { site: 'a', worths: [1, 0] },
-    { site: 'b', worths: [0, 1] },
-    { site: 'c', worths: [0.5, 0.5] },
-    { site: 'd', worths: [0.1, 0.1] },
+    { site: 'a', worths: all(1, 0) },
+    { site: 'b', worths: all(0, 1) },
+    { site: 'c', worths: all(0.5, 0.5) },
+    { site: 'd', worths: all(0.1, 0.1) },
   ];
   const uncertainty = { weights: [0.6, 0.4], concentration: 20, draws: 1_000, seed: 7 };
 
   test('count from 1, ties share the better', () => {
-    expect(ranksUnder(sites, [0.6, 0.4])).toEqual([1, 3, 2, 4]);
-    expect(ranksUnder(sites, [0.5, 0.5])).toEqual([1, 1, 1, 4]);
+    expect(ranksUnder(sites, [0.6, 0.4], never)).toEqual([1, 3, 2, 4]);
+    expect(ranksUnder(sites, [0.5, 0.5], never)).toEqual([1, 1, 1, 4]);
   });
 
   test('widen with uncertain weights', () => {
@@ -171,8 +175,17 @@ describe('ranks', () => {
     }
   });
 
+  test('are open at both ends for a site of which nothing is known, which counts half', () => {
+    const open = [...sites, { site: 'e', worths: [UNKNOWN, UNKNOWN] }];
+    const interval = rankIntervals(open, uncertainty).at(-1)!;
+    expect(ranksUnder(open, [0.6, 0.4], () => 0.5)).toEqual([1, 4, 2, 5, 2]);
+    expect([interval.statedRank, interval.low, interval.high]).toEqual([2, 1, 4]);
+    expect(interval.topThree).toBeGreaterThan(0.4);
+    expect(interval.topThree).toBeLessThan(0.9);
+  });
+
   test('a site that is better in everything is never behind', () => {
-    const best = [...sites, { site: 'e', worths: [1, 1] }];
+    const best = [...sites, { site: 'e', worths: all(1, 1) }];
     const interval = rankIntervals(best, uncertainty).at(-1);
     expect(interval).toEqual({ site: 'e', statedRank: 1, low: 1, high: 1, topThree: 1 });
   });

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { polygonSchema } from './geometry.js';
+import { surveySchema, treeSchema } from './survey.js';
 import {
   fiscalYearText,
   id,
@@ -81,6 +82,12 @@ const siteShape = {
   facts: factsSchema,
   gates: z.array(gateSchema).max(50),
   evidence: z.array(evidenceSchema).max(500),
+  trees: z
+    .array(treeSchema)
+    .max(500)
+    .optional()
+    .describe('All trees whose roots may reach into the site; an empty list: there are none.'),
+  survey: surveySchema.optional(),
   overrides: measuredList,
 };
 

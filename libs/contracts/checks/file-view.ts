@@ -53,6 +53,7 @@ export type FileView = { readonly [List in ListName]: CampusFile[List] } & {
   readonly benefit: CampusFile['benefit'] | undefined;
   readonly escalationPercent: CampusFile['escalationPercent'] | undefined;
   readonly materialWastePercent: number | undefined;
+  readonly suitabilityWeightsPercent: CampusFile['suitabilityWeightsPercent'];
   readonly hardAtCertaintyPercent: number;
   readonly ids: GivenIds;
   /** Sites whose lead was given in a form that could not be read: it is not unknown, but unread. */
@@ -71,6 +72,7 @@ export function fileView(parts: FileParts, document: Record<string, unknown>): F
     benefit: parts.benefit,
     escalationPercent: parts.escalationPercent,
     materialWastePercent: parts.materialWastePercent,
+    suitabilityWeightsPercent: parts.suitabilityWeightsPercent,
     hardAtCertaintyPercent: parts.hardAtCertaintyPercent ?? Infinity,
     ids: givenIds(parts, document),
     unreadLead: unreadLead(document),

@@ -17,6 +17,7 @@ export function totalProblems(view: FileView): Problem[] {
     ),
     ...careTotals(view),
     ...weightTotals(view),
+    ...suitabilityTotal(view),
   ];
 }
 
@@ -53,6 +54,19 @@ function shareTotal({ code, record, field, shares }: Total): Problem[] {
     anError({ code, record, field, value: total }, [
       `The shares add up to ${total}, not to 1.`,
       'Correct them so that they add up to 1: 0.45 is 45 %.',
+    ]),
+  ];
+}
+
+function suitabilityTotal({ suitabilityWeightsPercent: weights }: FileView): Problem[] {
+  if (weights === undefined) return [];
+  const total = sum(Object.values(weights).map((weight) => weight ?? 0));
+  if (Math.abs(total - 100) <= TOLERANCE) return [];
+  const place = { code: 'SUITABILITY-WEIGHTS-TOTAL', record: 'the file', value: total };
+  return [
+    anError({ ...place, field: 'suitabilityWeightsPercent' }, [
+      `The weights add up to ${total}, not to 100.`,
+      'Correct them so that they add up to 100, or leave them out for the defaults.',
     ]),
   ];
 }

@@ -1,6 +1,7 @@
 import type { Zone } from '#domain/campus.js';
 import type { CandidateSite, Evidence, ExistingSite, Gate, SiteFacts } from '#domain/site.js';
 import type { CampusFile } from '../campus-file.schema.js';
+import { toSurvey, toTree } from './survey.js';
 import { optional, toKnown, toOptionalYear as year } from './values.js';
 
 type CandidatePart = CampusFile['candidateSites'][number];
@@ -47,6 +48,8 @@ function toSiteBase(site: SitePart) {
     facts: toFacts(site.facts),
     gates: site.gates.map(toGate),
     evidence: site.evidence.map(toEvidence),
+    ...optional('trees', site.trees?.map(toTree)),
+    ...optional('survey', site.survey && toSurvey(site.survey)),
     ...optional('overrides', site.overrides),
   };
 }

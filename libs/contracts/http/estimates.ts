@@ -41,6 +41,19 @@ const finding = z
 
 const nodes = z.array(node);
 
+const gateRow = z
+  .strictObject({
+    kind: z.string(),
+    status: z.enum(['pass', 'fail', 'unknown']),
+    note: z.string(),
+    clearedBy: z.string().meta({ description: 'What would clear it' }),
+    ask: z.string().meta({ description: 'Whom to ask' }),
+    asOf: z.string().nullable().meta({ description: 'Date of a regulator’s number' }),
+    basis: z.enum(['stated', 'measured', 'not recorded']),
+    measured: z.string().nullable().meta({ description: 'What the measures say beside it' }),
+  })
+  .meta({ id: 'SiteGate' });
+
 const typeEstimate = z
   .strictObject({
     buildType: z.string(),
@@ -56,6 +69,8 @@ export const siteEstimatesReply = z
     name: z.string(),
     units: unitSystem,
     pricesOf: z.string().meta({ description: 'Fiscal year of the prices, such as FY28' }),
+    gates: z.array(gateRow),
+    suitability: nodes.meta({ description: 'Of a candidate, before gates and plan' }),
     estimates: z.array(typeEstimate),
   })
   .meta({ id: 'SiteEstimates' });
@@ -89,6 +104,33 @@ export const defaultsReply = z
   })
   .meta({ id: 'Defaults' });
 
+const suitabilityRow = z
+  .strictObject({
+    site: z.string(),
+    name: z.string(),
+    least: z.number().meta({ description: 'Points of 100, unknown facts at their worst' }),
+    most: z.number(),
+    rank: z.int(),
+    rankLow: z.int(),
+    rankHigh: z.int(),
+    topThree: z.number().meta({ description: 'Share of draws among the best three' }),
+    gates: z.enum(['pass', 'fail', 'unknown']),
+    contributions: z.array(
+      z.strictObject({
+        criterion: z.string(),
+        weight: z.number(),
+        points: z.number().nullable(),
+      }),
+    ),
+  })
+  .meta({ id: 'SiteSuitability' });
+
+export const suitabilityReply = z
+  .strictObject({ draws: z.int(), sites: z.array(suitabilityRow) })
+  .meta({ id: 'SuitabilityList' });
+
+export type SiteEstimatesReply = z.infer<typeof siteEstimatesReply>;
+export type SuitabilityReply = z.infer<typeof suitabilityReply>;
 export type EstimateParams = z.infer<typeof estimateParams>;
 export type EstimateQuery = z.infer<typeof estimateQuery>;
 export type UnitsQuery = z.infer<typeof unitsQuery>;

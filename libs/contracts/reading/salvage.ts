@@ -41,6 +41,7 @@ const WHOLES: ReadonlySet<PropertyKey> = new Set([
   'inflows',
   'yearlyInflows',
   'criteria',
+  'suitabilityWeightsPercent',
   'coordinates',
   'componentShares',
   'seasonShares',

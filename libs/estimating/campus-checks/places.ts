@@ -4,7 +4,7 @@ import type { Position, Rings, Site } from '#domain/site.js';
 /** What the boundary checks look at. */
 export interface CampusPlaces extends Pick<
   Campus,
-  'zones' | 'candidates' | 'existing' | 'exclusiveGroups'
+  'zones' | 'candidates' | 'existing' | 'exclusiveGroups' | 'overrides'
 > {
   /** Ids of sites whose stated area was confirmed against the drawn one. */
   readonly confirmedAreas: ReadonlySet<string>;

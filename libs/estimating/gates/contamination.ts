@@ -7,8 +7,8 @@ export type Growing = 'food in the ground' | 'food in raised beds' | 'ornamental
 export interface SoilLead {
   readonly growing: Growing;
   readonly leadMgPerKg: Known<number>;
-  /** Age of the test in years. */
-  readonly testAgeYears: number;
+  /** Age of the test in years; unknown where no test is dated. */
+  readonly testAgeYears: Known<number>;
 }
 
 export interface LeadRule {
@@ -32,12 +32,16 @@ const FRAME: GateFrame = {
  * not garden-safety limits; states differ. Source: EPA Residential Lead Directive, 16 October 2025 (200 and 600).
  */
 export function contaminationGate(soil: SoilLead, rule: LeadRule): GateResult {
-  const { leadMgPerKg: lead, growing } = soil;
+  const { leadMgPerKg: lead, growing, testAgeYears: age } = soil;
   if (!lead.known) {
     return unknown(FRAME, 'Soil lead is unknown.', 'Composite samples of at least 8 cores.');
   }
-  if (soil.testAgeYears > rule.testYears) {
-    return unknown(FRAME, `The soil test is ${soil.testAgeYears} years old.`, 'A new soil test.');
+  if (age.known && age.value > rule.testYears) {
+    return unknown(
+      FRAME,
+      `The soil test is ${Math.floor(age.value)} years old.`,
+      'A new soil test.',
+    );
   }
   const found = `Lead ${lead.value} mg/kg (screening ${rule.screening}, stop ${rule.stop}).`;
   if (lead.value >= rule.stop) {
@@ -49,6 +53,8 @@ export function contaminationGate(soil: SoilLead, rule: LeadRule): GateResult {
     }
     return unknown(FRAME, found, 'Written agreement of environmental health and safety.');
   }
+  if (!age.known)
+    return unknown(FRAME, `${found} No test of it is dated.`, 'The date of the test.');
   return passed(
     FRAME,
     found,

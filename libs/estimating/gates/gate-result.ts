@@ -30,7 +30,7 @@ export function unknown(frame: GateFrame, note: string, clearedBy: string): Gate
 }
 
 /** Fail where one failed, else unknown where one is unknown, else pass. Pass for no gates. */
-export function overallStatus(gates: readonly GateResult[]): GateResult['status'] {
+export function overallStatus(gates: readonly Pick<GateResult, 'status'>[]): GateResult['status'] {
   if (gates.some(({ status }) => status === 'fail')) return 'fail';
   return gates.some(({ status }) => status === 'unknown') ? 'unknown' : 'pass';
 }

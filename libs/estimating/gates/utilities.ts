@@ -11,8 +11,8 @@ export interface Utility {
 export interface UtilityRecord {
   /** Utilities found in the records of the campus and the public locator; unknown where nobody looked. */
   readonly found: Known<readonly Utility[]>;
-  /** Deepest disturbance of the work: aeration, holes, posts, edging. 0 where nothing is dug. */
-  readonly digInches: number;
+  /** Deepest disturbance of the work: aeration, holes, posts, edging. 0 where nothing is dug; unknown before a design. */
+  readonly digInches: Known<number>;
   /** Whether marks are on the ground with a ticket in force on the day of work. */
   readonly marked: Known<boolean>;
 }
@@ -23,6 +23,7 @@ const FRAME: GateFrame = {
 };
 const BOTH =
   'A request to the public one-call center and to the campus locator, with marks in force.';
+const DEPTH = 'The depth of holes, posts and edging, from the design.';
 
 /**
  * Digging needs marks in force, and no line shallower than the dig. Notice periods and tolerance zones
@@ -30,8 +31,10 @@ const BOTH =
  */
 export function utilitiesGate({ found, digInches, marked }: UtilityRecord): GateResult {
   if (!found.known) return unknown(FRAME, 'Nobody has looked for utilities.', BOTH);
-  if (digInches === 0) return passed(FRAME, 'Nothing is dug.', BOTH);
-  const shallow = found.value.filter(({ depthInches: d }) => d.known && d.value <= digInches);
+  if (!digInches.known) return unknown(FRAME, 'How deep the work digs is not stated.', DEPTH);
+  const deepest = digInches.value;
+  if (deepest === 0) return passed(FRAME, 'Nothing is dug.', BOTH);
+  const shallow = found.value.filter(({ depthInches: d }) => d.known && d.value <= deepest);
   if (shallow.length > 0) {
     const names = shallow.map(({ kind, owner }) => `${kind} (${owner})`).join(', ');
     return failed(

@@ -1,9 +1,10 @@
+import type { Known } from '#units/known.js';
 import { dirichletDraw, randomStream } from './random.js';
 
-/** A site with the worth, 0 to 1, of each criterion, in the order of the weights. */
+/** A site with the worth, 0 to 1, of each criterion, in the order of the weights. An unknown one may be any. */
 export interface RankedSite {
   readonly site: string;
-  readonly worths: readonly number[];
+  readonly worths: readonly Known<number>[];
 }
 
 export interface WeightUncertainty {
@@ -25,7 +26,10 @@ export interface RankInterval {
   readonly topThree: number;
 }
 
-/** Ranks under the stated weights and under seeded Dirichlet draws about them. Same seed, same answer. */
+/**
+ * Ranks under the stated weights and under seeded Dirichlet draws about them. An unknown worth counts
+ * half in the stated rank, and is drawn evenly from 0 to 1 in each draw. Same seed, same answer.
+ */
 export function rankIntervals(
   sites: readonly RankedSite[],
   uncertainty: WeightUncertainty,
@@ -33,9 +37,9 @@ export function rankIntervals(
   const random = randomStream(uncertainty.seed);
   const { weights, concentration, draws } = uncertainty;
   const drawn = Array.from({ length: draws }, () =>
-    ranksUnder(sites, dirichletDraw(weights, concentration, random)),
+    ranksUnder(sites, dirichletDraw(weights, concentration, random), random),
   );
-  const stated = ranksUnder(sites, weights);
+  const stated = ranksUnder(sites, weights, () => HALF);
   return sites.map(({ site }, index) => {
     const ranks = drawn.map((each) => each[index] ?? 0).sort((a, b) => a - b);
     return {
@@ -48,10 +52,20 @@ export function rankIntervals(
   });
 }
 
-/** Rank of each site: one more than the number of sites with a higher score. */
-export function ranksUnder(sites: readonly RankedSite[], weights: readonly number[]): number[] {
+/** Middle of what an unknown worth may be. */
+const HALF = 0.5;
+
+/** Rank of each site: one more than the number of sites with a higher score. `unknown` gives unknown worths. */
+export function ranksUnder(
+  sites: readonly RankedSite[],
+  weights: readonly number[],
+  unknown: () => number,
+): number[] {
   const scores = sites.map(({ worths }) =>
-    worths.reduce((sum, worth, index) => sum + worth * (weights[index] ?? 0), 0),
+    worths.reduce(
+      (sum, worth, index) => sum + (worth.known ? worth.value : unknown()) * (weights[index] ?? 0),
+      0,
+    ),
   );
   return scores.map((score) => 1 + scores.filter((other) => other > score + 1e-12).length);
 }

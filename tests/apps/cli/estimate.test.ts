@@ -31,7 +31,8 @@ describe('estimate', () => {
 
   test('prints each number with its unit, formula and source, one step below what it makes', async () => {
     const lines = await linesOf('estimate', SMALL_CAMPUS, id, '--type', buildTypes[0]!);
-    const numbers = lines.filter((line) => depthOf(line) >= 2);
+    const from = lines.findIndex((line) => HEAD.test(line));
+    const numbers = lines.slice(from).filter((line) => depthOf(line) >= 2);
     expect(numbers.length).toBeGreaterThan(50);
     for (const line of numbers)
       expect(line).toMatch(/^ +.+: (unknown|-?[\d,.]+) \S.* {2}\[.+; .+\]( \(opened above\))?$/);
@@ -51,6 +52,26 @@ describe('estimate', () => {
       expect(first).toBeLessThan(lines.indexOf(line));
       expect(depthOf(lines[first + 1]!)).toBe(depthOf(lines[first]!) + 1);
     }
+  });
+
+  test('prints every gate with what would clear it and whom to ask', async () => {
+    const lines = await linesOf('estimate', SMALL_CAMPUS, id);
+    const from = lines.indexOf('Gates: never weighed against a score');
+    const gates = lines.slice(from, lines.indexOf('Suitability'));
+    expect(gates.filter((line) => /^ {2}\S+: (pass|fail|unknown) \(/.test(line))).toHaveLength(11);
+    expect(gates.filter((line) => /^ {4}ask: /.test(line))).toHaveLength(11);
+    expect(gates).toContain(
+      '  utilities: pass (stated). Nothing was found by the locate of September 2026.',
+    );
+    expect(gates).toContain('  heritage: unknown (not recorded). Not reviewed.');
+    expect(gates.join()).toContain('numbers as of 2025-10-16, confirm with the authority');
+  });
+
+  test('prints how the site is suited, and how sure its rank is', async () => {
+    const lines = await linesOf('estimate', SMALL_CAMPUS, id);
+    const told = lines.slice(lines.indexOf('Suitability'));
+    expect(told[1]).toMatch(/^ {2}suitability: [\d.]+ points {2}\[sum of the parts/);
+    expect(told.filter((line) => /^ {2}rank, /.test(line))).toHaveLength(3);
   });
 
   test('prints the same numbers as JSON', async () => {
@@ -81,6 +102,31 @@ describe('estimate', () => {
     const { code, out, notes } = await runCommand('estimate', SMALL_CAMPUS, ...args);
     expect([code, out]).toEqual([2, '']);
     expect(notes.split('\n')[0]).toMatch(says);
+  });
+});
+
+describe('suitability', () => {
+  test('lists every candidate by rank, with what adds to its score', async () => {
+    const lines = await linesOf('suitability', SMALL_CAMPUS);
+    const sites = smallCampus().candidateSites;
+    const heads = lines.flatMap((line) => /^(\d+) {2}(S-\d) /.exec(line)?.slice(1, 3) ?? []);
+    expect(heads.filter((_, at) => at % 2 === 1).sort()).toEqual(sites.map((s) => s.id));
+    const ranks = heads.filter((_, at) => at % 2 === 0).map(Number);
+    expect(ranks).toEqual([...ranks].sort((a, b) => a - b));
+    expect(lines.join('\n')).toMatch(
+      /rank \d to \d in 9 of 10 draws; among the best three in \d+ %/,
+    );
+  });
+
+  test('is the same as JSON, whose contributions add up to the points', async () => {
+    const { sites } = JSON.parse((await runCommand('suitability', SMALL_CAMPUS, '--json')).out);
+    for (const { least, most, contributions } of sites) {
+      const points = contributions.map((c: { points: number | null }) => c.points ?? 0);
+      expect(points.reduce((a: number, b: number) => a + b, 0)).toBeCloseTo(least, 9);
+      const open = contributions.filter((c: { points: number | null }) => c.points === null);
+      const room = open.reduce((sum: number, c: { weight: number }) => sum + c.weight, 0);
+      expect(most - least).toBeCloseTo(room, 9);
+    }
   });
 });
 

@@ -25,8 +25,10 @@ const routeRule = {
 function firstChange(from: number, below: string): number {
   let lead = from;
   const status = (): string =>
-    contaminationGate({ leadMgPerKg: known(lead), growing: 'ornamental', testAgeYears: 0 }, rule)
-      .status;
+    contaminationGate(
+      { leadMgPerKg: known(lead), growing: 'ornamental', testAgeYears: known(0) },
+      rule,
+    ).status;
   while (status() === below) lead += 1;
   return lead;
 }
