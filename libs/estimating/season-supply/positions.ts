@@ -1,26 +1,16 @@
 import {
   plannedYears,
-  seasonIndex,
-  seasonInstance,
   seasonOrder,
   seasonStart,
   type Calendar,
   type SeasonInstance,
 } from '#domain/calendar.js';
 import type { PositionType } from '#domain/labor.js';
+import { positionStart } from '#domain/position-dates.js';
 import { centiHours, type CentiHours } from '#units/centihours.js';
+import { addMonths } from '#units/months.js';
 
 const NONE = centiHours(0);
-
-/** The season in which a position that starts in a fiscal year begins work. */
-export function positionStart(
-  calendar: Calendar,
-  position: PositionType,
-  yearIndex: number,
-): SeasonInstance {
-  const order = seasonOrder(calendar, position.startSeason);
-  return seasonInstance(calendar, seasonIndex(calendar, yearIndex, order));
-}
 
 /** Hours that one position, started in `startYear` (index), gives in a season. */
 export function positionHours(
@@ -44,15 +34,4 @@ export function firstStartYear(calendar: Calendar, position: PositionType): numb
     if (seasonStart(calendar, positionStart(calendar, position, year)) >= ready) return year;
   }
   return plannedYears(calendar);
-}
-
-/** The ISO date `months` months later; days past the end of a month fall on its last day. */
-export function addMonths(date: string, months: number): string {
-  const [year = NaN, month = NaN, day = NaN] = date.split('-').map(Number);
-  const total = year * 12 + (month - 1) + months;
-  const toYear = Math.floor(total / 12);
-  const toMonth = total - toYear * 12;
-  const lastDay = new Date(Date.UTC(toYear, toMonth + 1, 0)).getUTCDate();
-  const pad = (n: number) => String(n).padStart(2, '0');
-  return `${toYear}-${pad(toMonth + 1)}-${pad(Math.min(day, lastDay))}`;
 }

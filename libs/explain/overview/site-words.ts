@@ -7,8 +7,8 @@ import {
   type Calendar,
 } from '#domain/calendar.js';
 import type { Campus } from '#domain/campus.js';
-import { addMonths } from '#estimating/season-supply/positions.js';
 import { dayInWords } from '#units/dates-in-words.js';
+import { addMonths } from '#units/months.js';
 import { fiscalYearLabel, yearsLater, type FiscalYear } from '#units/fiscal-year.js';
 
 /** `TVU-19 East Hall Court`. */

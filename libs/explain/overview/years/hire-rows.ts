@@ -1,8 +1,8 @@
-import { seasonLabel, seasonStart, yearIndexOf } from '#domain/calendar.js';
+import { seasonLabel, yearIndexOf } from '#domain/calendar.js';
 import type { Campus } from '#domain/campus.js';
 import type { PositionType } from '#domain/labor.js';
 import type { Hire } from '#domain/plan.js';
-import { addMonths, positionStart } from '#estimating/season-supply/positions.js';
+import { askDate, positionStart } from '#domain/position-dates.js';
 import { priceGrowth } from '#estimating/site-charges/price-growth.js';
 import { centsToDollars, scaleCents } from '#units/cents.js';
 import { monthInWords } from '#units/dates-in-words.js';
@@ -35,7 +35,7 @@ function hireRow(campus: Campus, hire: Hire): HireRow {
     count: hire.count,
     startsIn: seasonLabel(calendar, start),
     year: fiscalYearLabel(hire.year),
-    askBy: monthInWords(addMonths(seasonStart(calendar, start), -position.leadMonths)),
+    askBy: monthInWords(askDate(calendar, position, yearIndex)),
     annualDollars: centsToDollars(scaleCents(base, priceGrowth(campus, 'wages', yearIndex))),
     term: position.term,
   };
