@@ -1,11 +1,10 @@
 import type { Known } from '#units/known.js';
-import type { Position } from './site.js';
 
 /** A tree whose roots may reach into a site. */
 export interface SiteTree {
   /** What it is called on the map. */
   readonly name: string;
-  readonly position: Position;
+  readonly position: readonly [longitude: number, latitude: number];
   /** Trunk diameter at breast height (4.5 ft), inches. */
   readonly trunkInches: number;
 }
