@@ -4,19 +4,12 @@ import { valueText } from './numbers.js';
 type Sections = TypeEstimate['sections'];
 type Node = Sections['takeoff'][number];
 
-const METRIC_NOTE =
-  'Told in metric. The formulas are worked in feet, inches, cubic yards and pounds, and speak of those.';
-
-const CAUTION =
-  'Planning figures, not a design, a bid or a permit: local codes and licensed practice decide.';
-
 /** A site's build-up as a person reads it: findings first, then every number above what made it. */
 export function estimateLines(of: SiteEstimates): string[] {
-  const { site, name, units, pricesOf, gates, suitability, estimates } = of;
+  const { site, name, notes, gates, suitability, estimates } = of;
   return [
-    `${site}, ${name}. Dollars are those of ${pricesOf}, nominal ones as they are spent.`,
-    CAUTION,
-    ...(units === 'metric' ? [METRIC_NOTE] : []),
+    `${site}, ${name}`,
+    ...notes,
     '',
     'Gates: never weighed against a score',
     ...gates.flatMap(gateLines),

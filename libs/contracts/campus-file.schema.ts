@@ -15,6 +15,7 @@ import {
 import { candidateSiteSchema, existingSiteSchema, zoneSchema } from './campus-file/sites.js';
 import { suitabilityWeightsSchema } from './campus-file/suitability.js';
 import { id, isoDate, measuredList, percent, text } from './campus-file/values.js';
+import { weatherSchema } from './campus-file/weather.js';
 
 export const CAMPUS_FILE_FORMAT = 'campus-plan/campus';
 
@@ -49,6 +50,7 @@ export const campusFileSchema = z.strictObject({
   commitments: z.array(commitmentSchema).max(100).describe('In order of rank.'),
   benefit: benefitSchema,
   handPlacements: z.array(handPlacementSchema).max(500),
+  weather: weatherSchema.optional().describe('Left out: not recorded, and irrigation unknown.'),
   suitabilityWeightsPercent: suitabilityWeightsSchema
     .optional()
     .describe('Weight of each suitability criterion; they total 100. Left out: the defaults.'),

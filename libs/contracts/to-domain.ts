@@ -8,6 +8,7 @@ import { toCommitment, toConstruction, toHandPlacement } from './conversion/rule
 import { toCandidate, toExisting, toZone } from './conversion/sites.js';
 import { toBenefit, toCompost, toEscalation, toStandingCost } from './conversion/supply.js';
 import { optional, toShare } from './conversion/values.js';
+import { toWeather } from './conversion/weather.js';
 
 /**
  * The campus of a file that has passed the schema and its checks: dollars become cents, hours and
@@ -42,6 +43,7 @@ export function toDomain(file: CampusFile): Campus {
     commitments: file.commitments.map(toCommitment),
     benefit: toBenefit(file.benefit),
     handPlacements: file.handPlacements.map(toHandPlacement),
+    ...optional('weather', file.weather && toWeather(file.weather)),
     ...optional('suitabilityWeights', file.suitabilityWeightsPercent),
     ...optional('overrides', file.overrides),
   };

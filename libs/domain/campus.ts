@@ -18,6 +18,7 @@ import type {
   Precedence,
   Rings,
 } from './site.js';
+import type { Weather } from './weather.js';
 
 /** A placement set by hand: the site is built then, or never then. */
 export interface HandPlacement {
@@ -76,6 +77,8 @@ export interface Campus {
   readonly published?: PublishedPlan;
   /** Weight of each suitability criterion in percent, by its id; they total 100. Left out: the defaults. */
   readonly suitabilityWeights?: Readonly<Record<string, number | undefined>>;
+  /** Left out: not recorded, so that irrigation is unknown. */
+  readonly weather?: Weather;
   /** Measured coefficients that hold for the whole campus. Left out: none. */
   readonly overrides?: readonly MeasuredValue[];
 }

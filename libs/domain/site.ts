@@ -3,6 +3,7 @@ import type { Known } from '#units/known.js';
 import type { Provenance } from './component.js';
 import type { MeasuredValue } from './measured.js';
 import type { SiteSurvey, SiteTree } from './survey.js';
+import type { RainTank } from './weather.js';
 
 /** Longitude and latitude in degrees, WGS 84. */
 export type Position = readonly [longitude: number, latitude: number];
@@ -80,6 +81,8 @@ interface SiteBase {
   readonly trees?: readonly SiteTree[];
   /** Left out: nothing of it is known. */
   readonly survey?: SiteSurvey;
+  /** Left out: there is none. */
+  readonly rainTank?: RainTank;
   /** Measured coefficients that hold here, before those of the campus. Left out: none. */
   readonly overrides?: readonly MeasuredValue[];
 }

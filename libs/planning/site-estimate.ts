@@ -33,6 +33,8 @@ export interface SiteEstimates {
   readonly units: UnitSystem;
   /** Fiscal year of the prices, such as `FY28`. */
   readonly pricesOf: string;
+  /** What a reader has to know beside the numbers. */
+  readonly notes: readonly string[];
   readonly gates: readonly GateRow[];
   /** How a candidate is suited, before gates and plan; empty for a site that was planted. */
   readonly suitability: readonly ExplainedNode[];
@@ -63,6 +65,7 @@ export function siteEstimates(campus: Campus, wish: EstimateWish): EstimateAnswe
       name: site.name,
       units: wish.units,
       pricesOf: fiscalYearLabel(campus.calendar.priceYear),
+      notes: notesFor(campus, wish.units),
       gates: gateReview(campus, site),
       suitability: suitabilityOf(campus, site).map((node) => nodeIn(wish.units, node)),
       estimates: types.map((id) => typeEstimate({ campus, site, id }, wish.units)),
@@ -82,7 +85,7 @@ function typeEstimate(
     yearsFromPriceYear: 0,
   });
   const told = (nodes: readonly ExplainedNode[]) => nodes.map((node) => nodeIn(units, node));
-  const { takeoff, hours, money, benefits } = sections;
+  const { takeoff, hours, money, water, benefits } = sections;
   return {
     buildType: id,
     name: buildType(campus, id).name,
@@ -91,9 +94,23 @@ function typeEstimate(
       takeoff: told(takeoff),
       hours: told(hours),
       money: told(money),
+      water: told(water),
       benefits: told(benefits),
     },
   };
+}
+
+function notesFor({ calendar }: Campus, units: UnitSystem): string[] {
+  const prices = fiscalYearLabel(calendar.priceYear);
+  return [
+    `Prices are those of ${prices}; money in dollars of each year grows from there.`,
+    'Planning figures, not a design, a bid or a permit: local codes and licensed practice decide.',
+    ...(units === 'metric'
+      ? [
+          'Told in metric. The formulas are worked in feet, inches, cubic yards, pounds and gallons, and speak of those.',
+        ]
+      : []),
+  ];
 }
 
 function suitabilityOf(campus: Campus, { id }: Site): ExplainedNode[] {

@@ -52,6 +52,7 @@ export const CONVERSIONS: Readonly<Record<string, Conversion>> = {
   'lb/meal': { metric: 'kg/meal', factor: POUND },
   'lb/cu yd': { metric: 'kg/m³', factor: POUND / CUBIC_YARD },
   gal: { metric: 'L', factor: GALLON },
+  'gal/yr': { metric: 'L/yr', factor: GALLON },
   'gal/h': { metric: 'L/h', factor: GALLON },
   'kg CO2/gal': { metric: 'kg CO2/L', factor: 1 / GALLON },
   psi: { metric: 'kPa', factor: (POUND * GRAVITY) / INCH ** 2 / 1000 },

@@ -147,6 +147,7 @@ compost.windrow-turnings | turnings | 5 5 5 | 1 50 | published 1993
 compost.vessel-days | days | 3 3 3 | 1 100 | published 1993
 compost.bioassay-days | days | 21 21 28 | 7 90 | common practice 2026
 water.roof-runoff | share | 0.8 0.9 0.95 | 0 1 | published 2026
+water.effective-rain | share | 0.5 0.7 0.9 | 0 1 | common practice 2026
 water.plant-factor.annual-bed | share of reference | 0.7 0.8 1.05 | 0 1.5 | published 2017
 water.plant-factor.perennial-bed | share of reference | 0.3 0.5 0.7 | 0 1.5 | published 2017
 water.plant-factor.woody | share of reference | 0.4 0.5 0.7 | 0 1.5 | published 2017

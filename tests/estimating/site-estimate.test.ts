@@ -133,8 +133,8 @@ describe('a site’s whole build-up', () => {
   });
 
   test('ten years of care cost more in nominal than in constant dollars', () => {
-    const constant = node(whole, 'constant, 10 years of care');
-    const nominal = node(whole, 'nominal, 10 years of care');
+    const constant = node(whole, '10 years of care, prices held');
+    const nominal = node(whole, '10 years of care, prices as they grow');
     const hours = (age: number): number =>
       node(whole, `care in year ${age}`).value! + node(whole, `harvest in year ${age}`).value!;
     const supplies = constant.inputs.at(-1)!.value!;
@@ -148,7 +148,7 @@ describe('a site’s whole build-up', () => {
       grown.reduce((a, b) => a + b, 0),
       4,
     );
-    expect([constant.unit, nominal.unit]).toEqual(['$ constant', '$ nominal']);
+    expect([constant.unit, nominal.unit]).toEqual(['$ of FY28', '$ of each year']);
   });
 
   test('supplies are those of the components', () => {
@@ -159,7 +159,10 @@ describe('a site’s whole build-up', () => {
         (site.areaSqFt / 1000) * share * campus.care[c as keyof typeof shares].suppliesDollars,
       0,
     );
-    expect(node(whole, 'constant, 10 years of care').inputs.at(-1)!.value).toBeCloseTo(dollars, 6);
+    expect(node(whole, '10 years of care, prices held').inputs.at(-1)!.value).toBeCloseTo(
+      dollars,
+      6,
+    );
   });
 
   test('mowing avoided is a small part of the care that begins', () => {
@@ -176,24 +179,24 @@ describe('a site’s whole build-up', () => {
       facts: { ...site.facts, cover: UNKNOWN, soil: UNKNOWN, rootProtectedShare: UNKNOWN },
     });
     expect(node(blind, 'mowing avoided').value).toBeNull();
-    expect(node(blind, 'runoff saved in a 2.4 in storm').value).toBeNull();
+    expect(node(blind, 'runoff saved in the storm shown').value).toBeNull();
     const share = everyNode([node(blind, 'compost')]).find(
       (n) => n.name === 'share in root protection',
     );
     expect(share?.value).toBeNull();
     expect(share?.source).toContain('gate stays open');
     const onlySoil = estimate({ facts: { ...site.facts, cover: UNKNOWN } });
-    expect(node(onlySoil, 'runoff saved in a 2.4 in storm').value).toBeNull();
+    expect(node(onlySoil, 'runoff saved in the storm shown').value).toBeNull();
   });
 
   test('runoff saved follows cover and soil', () => {
     const turf = { ...site.facts, cover: known('mown turf'), soil: known('clay loam') };
-    const saved = node(estimate({ facts: turf }), 'runoff saved in a 2.4 in storm');
+    const saved = node(estimate({ facts: turf }), 'runoff saved in the storm shown');
     expect(saved.value).not.toBeNull();
     expect(saved.inputs.map((n) => n.value)[2]).toBe(80);
     const doubled = node(
       estimate({ facts: turf, areaSqFt: 2 * site.areaSqFt }),
-      'runoff saved in a 2.4 in storm',
+      'runoff saved in the storm shown',
     );
     expect(doubled.value).toBeCloseTo(2 * saved.value!, 9);
   });
@@ -230,7 +233,7 @@ describe('a site’s whole build-up', () => {
     ].flatMap((name) => node(whole, name).inputs);
     expect(parts.length).toBeGreaterThan(8);
     for (const part of parts) expect(part.value, part.name).toBeGreaterThan(0);
-    const hours = node(whole, 'constant, 10 years of care').inputs.slice(0, 10);
+    const hours = node(whole, '10 years of care, prices held').inputs.slice(0, 10);
     expect(hours.map(({ name }) => name)).toEqual(
       Array.from({ length: 10 }, (_, i) => `hours in year ${i + 1}`),
     );
@@ -241,7 +244,7 @@ describe('a site’s whole build-up', () => {
   });
 
   test('has no total of unlike things', () => {
-    expect(Object.keys(whole.sections)).toEqual(['takeoff', 'hours', 'money', 'benefits']);
+    expect(Object.keys(whole.sections)).toEqual(['takeoff', 'hours', 'money', 'water', 'benefits']);
     expect(Object.keys(whole)).toEqual(['site', 'buildType', 'findings', 'sections']);
     expect([whole.site, whole.buildType]).toEqual(['TVU-03', type]);
   });

@@ -63,6 +63,42 @@ describe('the estimates of a site', () => {
   });
 });
 
+describe('water', () => {
+  const base = JSON.parse(readFileSync('seeds/mistakes/base.json', 'utf8'));
+  const months = Array.from({ length: 12 }, () => ({ evapotranspirationInches: 4, rainInches: 1 }));
+  const weather = { source: 'station 12', months };
+  const water = (change: object, tank?: object) => {
+    const [first, ...others] = base.candidateSites;
+    const candidateSites = [{ ...first, ...tank }, ...others];
+    const read = loadCampusFile({ ...base, candidateSites, ...change });
+    if (!read.ok) throw new Error(JSON.stringify(read.problems));
+    const answer = siteEstimates(read.campus, { site: first.id, units: 'us' });
+    if (answer.kind !== 'estimated') throw new Error(answer.problem.problem);
+    return { told: answer.estimates.estimates[0]!.sections.water, codes: read.warnings };
+  };
+
+  test('is unknown until the file records the weather, and then is reckoned from it', () => {
+    expect(water({}).told.map(({ value }) => value)).toEqual([null]);
+    const { told } = water({ weather });
+    expect(told.map(({ name }) => name)).toEqual(['irrigation in a year']);
+    expect(told[0]!.value).toBeGreaterThan(0);
+  });
+
+  test('of a tank follows the daily rain of the file', () => {
+    const dailyRain = { firstDay: '2026-06-01', inches: Array.from({ length: 30 }, () => 0.2) };
+    const tank = { gallons: 500, openingGallons: 0, roofSqFt: 1000, firstFlushInches: 0.02 };
+    const { told } = water({ weather: { ...weather, dailyRain } }, { rainTank: tank });
+    const caught = told.find(({ name }) => name === 'rain caught by the tank')!.value!;
+    expect(caught).toBeCloseTo((30 * 1000 * 0.18 * 0.9 * 1728) / 231 / 12, 6);
+  });
+
+  test('typed in millimeters is warned about', () => {
+    const wet = months.map((month) => ({ ...month, rainInches: 42 }));
+    const [first] = water({ weather: { ...weather, months: wet } }).codes;
+    expect(first).toMatchObject({ code: 'WEATHER-UNUSUAL', record: 'weather' });
+  });
+});
+
 describe('what cannot be estimated', () => {
   test('a site that is not there, with the nearest that are', () => {
     const answer = siteEstimates(campus, { site: 'tvu-3', units: 'us' });

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { polygonSchema } from './geometry.js';
 import { surveySchema, treeSchema } from './survey.js';
+import { rainTankSchema } from './weather.js';
 import {
   fiscalYearText,
   id,
@@ -88,6 +89,7 @@ const siteShape = {
     .optional()
     .describe('All trees whose roots may reach into the site; an empty list: there are none.'),
   survey: surveySchema.optional(),
+  rainTank: rainTankSchema.optional(),
   overrides: measuredList,
 };
 

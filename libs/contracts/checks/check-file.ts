@@ -17,6 +17,7 @@ import { referenceProblems } from './references.js';
 import { restrictedFundProblems } from './restricted-funds.js';
 import { siteProblems } from './sites.js';
 import { totalProblems } from './totals.js';
+import { weatherProblems } from './weather.js';
 
 const CHECKS: readonly ((view: FileView) => Problem[])[] = [
   calendarProblems,
@@ -36,6 +37,7 @@ const CHECKS: readonly ((view: FileView) => Problem[])[] = [
   siteOrderProblems,
   commitmentProblems,
   handPlacementProblems,
+  weatherProblems,
 ];
 
 /** Everything that the parts of a file say wrongly together, boundaries left to the geometry checks. */

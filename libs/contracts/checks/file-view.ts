@@ -53,6 +53,7 @@ export type FileView = { readonly [List in ListName]: CampusFile[List] } & {
   readonly benefit: CampusFile['benefit'] | undefined;
   readonly escalationPercent: CampusFile['escalationPercent'] | undefined;
   readonly materialWastePercent: number | undefined;
+  readonly weather: CampusFile['weather'];
   readonly suitabilityWeightsPercent: CampusFile['suitabilityWeightsPercent'];
   readonly hardAtCertaintyPercent: number;
   readonly ids: GivenIds;
@@ -72,6 +73,7 @@ export function fileView(parts: FileParts, document: Record<string, unknown>): F
     benefit: parts.benefit,
     escalationPercent: parts.escalationPercent,
     materialWastePercent: parts.materialWastePercent,
+    weather: parts.weather,
     suitabilityWeightsPercent: parts.suitabilityWeightsPercent,
     hardAtCertaintyPercent: parts.hardAtCertaintyPercent ?? Infinity,
     ids: givenIds(parts, document),

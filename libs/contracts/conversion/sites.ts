@@ -50,6 +50,7 @@ function toSiteBase(site: SitePart) {
     evidence: site.evidence.map(toEvidence),
     ...optional('trees', site.trees?.map(toTree)),
     ...optional('survey', site.survey && toSurvey(site.survey)),
+    ...optional('rainTank', site.rainTank),
     ...optional('overrides', site.overrides),
   };
 }

@@ -59,7 +59,13 @@ const typeEstimate = z
     buildType: z.string(),
     name: z.string(),
     findings: z.array(finding),
-    sections: z.strictObject({ takeoff: nodes, hours: nodes, money: nodes, benefits: nodes }),
+    sections: z.strictObject({
+      takeoff: nodes,
+      hours: nodes,
+      money: nodes,
+      water: nodes,
+      benefits: nodes,
+    }),
   })
   .meta({ id: 'TypeEstimate' });
 
@@ -69,6 +75,7 @@ export const siteEstimatesReply = z
     name: z.string(),
     units: unitSystem,
     pricesOf: z.string().meta({ description: 'Fiscal year of the prices, such as FY28' }),
+    notes: z.array(z.string()),
     gates: z.array(gateRow),
     suitability: nodes.meta({ description: 'Of a candidate, before gates and plan' }),
     estimates: z.array(typeEstimate),

@@ -22,6 +22,7 @@ const NOUNS: Readonly<Record<string, string>> = {
 const SINGLES: Readonly<Record<string, string>> = {
   calendar: 'calendar',
   compost: 'compost',
+  weather: 'weather',
   benefit: 'benefit',
   care: 'care',
   escalationPercent: 'escalation',

@@ -42,6 +42,8 @@ const WHOLES: ReadonlySet<PropertyKey> = new Set([
   'yearlyInflows',
   'criteria',
   'suitabilityWeightsPercent',
+  'weather',
+  'rainTank',
   'coordinates',
   'componentShares',
   'seasonShares',

@@ -265,6 +265,7 @@ export const DEFAULTS = {
     'rain tank design page: 0.9',
     2026,
   ]),
+  'water.effective-rain': row(['share', [0.5, 0.7, 0.9]], SHARE, PRACTICE),
   'water.plant-factor.annual-bed': row(['share of reference', [0.7, 0.8, 1.05]], [0, 1.5], S623),
   'water.plant-factor.perennial-bed': row(['share of reference', [0.3, 0.5, 0.7]], [0, 1.5], S623),
   'water.plant-factor.woody': row(['share of reference', [0.4, 0.5, 0.7]], [0, 1.5], S623),

@@ -67,7 +67,7 @@ export function runoffNode({ areaSqFt, shares, facts, rainInches }: RunoffNode):
       })
     : null;
   return explained({
-    name: `runoff saved in a ${rainInches} in storm`,
+    name: 'runoff saved in the storm shown',
     value: saved,
     unit: 'cu ft',
     formula: 'area x (Q before - Q after) / 12, Q = (P - 0.2 S)^2 / (P + 0.8 S)',

@@ -1,5 +1,6 @@
 import type { BuildType } from '#domain/build-type.js';
 import { centsToDollars } from '#units/cents.js';
+import { type FiscalYear, fiscalYearLabel, yearsLater } from '#units/fiscal-year.js';
 import { careTail } from '../cost/care-tail.js';
 import { classBand } from '../cost/class-band.js';
 import { escalationFactor } from '../cost/escalation.js';
@@ -11,19 +12,21 @@ export interface CostNodes {
   readonly type: BuildType;
   readonly costFactor: number;
   readonly growth: number;
+  readonly priceYear: FiscalYear;
   readonly yearsFromPriceYear: number;
   readonly overrides: Overrides;
 }
 
 /** Low, likely and high cost of a build in dollars of the year of spending; class 5, not for a contract. */
 export function capitalNodes(cost: CostNodes): Record<'low' | 'likely' | 'high', ExplainedNode> {
-  const { type, areaSqFt, costFactor, growth, yearsFromPriceYear } = cost;
+  const { type, areaSqFt, costFactor, growth, priceYear, yearsFromPriceYear } = cost;
   const source = `${type.provenance.basis}: ${type.provenance.source}`;
   const rate = centsToDollars(type.costPerSqFt);
   const factor = escalationFactor(growth, yearsFromPriceYear);
+  const unit = dollarsOf(yearsLater(priceYear, yearsFromPriceYear));
   const inputs = [
     given('area', { value: areaSqFt, unit: 'sf' }, 'boundary'),
-    given('cost per sf in the price year', { value: rate, unit: '$/sf' }, source),
+    given(`unit cost in ${fiscalYearLabel(priceYear)}`, { value: rate, unit: '$/sf' }, source),
     given('factor of this place', { value: costFactor, unit: 'factor' }, 'site record'),
     given('price growth', { value: growth, unit: 'share/yr' }, 'campus record'),
     given('years from the price year', { value: yearsFromPriceYear, unit: 'yr' }, 'plan'),
@@ -31,8 +34,8 @@ export function capitalNodes(cost: CostNodes): Record<'low' | 'likely' | 'high',
   const likely = explained({
     name: 'likely build cost',
     value: areaSqFt * rate * costFactor * factor,
-    unit: '$',
-    formula: 'area x cost per sf x place x (1 + growth)^years',
+    unit,
+    formula: 'area x unit cost x place x (1 + growth)^years',
     inputs,
   });
   const below = coefficientNode('cost.class-5-low', cost.overrides);
@@ -45,9 +48,18 @@ export function capitalNodes(cost: CostNodes): Record<'low' | 'likely' | 'high',
   };
 }
 
-function bandNode(name: string, value: number, inputs: readonly ExplainedNode[]): ExplainedNode {
+function bandNode(
+  name: string,
+  value: number,
+  [likely, range]: readonly [ExplainedNode, ExplainedNode],
+): ExplainedNode {
   const formula = 'likely cost x (1 + range of a class 5 estimate)';
-  return explained({ name, value, unit: '$', formula, inputs });
+  return explained({ name, value, unit: likely.unit, formula, inputs: [likely, range] });
+}
+
+/** Unit of money that says of which year it is. */
+function dollarsOf(year: FiscalYear): string {
+  return `$ of ${fiscalYearLabel(year)}`;
 }
 
 export interface TailNodes {
@@ -55,6 +67,7 @@ export interface TailNodes {
   readonly hours: readonly ExplainedNode[];
   readonly suppliesPerYear: number;
   readonly growth: number;
+  readonly priceYear: FiscalYear;
   readonly yearsUntilFirst: number;
   readonly overrides: Overrides;
 }
@@ -75,21 +88,23 @@ export function careTailNodes(tail: TailNodes): Record<'constant' | 'nominal', E
     'care coefficients',
   );
   const inputs = [...tail.hours, rate, supplies];
-  const node = (name: string, dollars: readonly number[]): ExplainedNode =>
+  const node = (name: string, unit: string, dollars: readonly number[]): ExplainedNode =>
     explained({
-      name: `${name}, ${dollars.length} years of care`,
+      name: `${dollars.length} years of care, ${name}`,
       value: dollars.reduce((a, b) => a + b, 0),
-      unit: `$ ${name}`,
+      unit,
       formula: 'sum over years of hours x rate + supplies',
       inputs,
     });
   return {
     constant: node(
-      'constant',
+      'prices held',
+      dollarsOf(tail.priceYear),
       years.map((year) => year.constantDollars),
     ),
     nominal: node(
-      'nominal',
+      'prices as they grow',
+      '$ of each year',
       years.map((year) => year.nominalDollars),
     ),
   };

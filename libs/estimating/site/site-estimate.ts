@@ -11,6 +11,7 @@ import { layerCuYd } from '../takeoff/layers.js';
 import { foodNodes, mowingNode, runoffNode } from './benefit-nodes.js';
 import { careByAge, harvestNode } from './care-nodes.js';
 import { capitalNodes, careTailNodes } from './cost-nodes.js';
+import { waterNodes } from './water-nodes.js';
 import { deliveryNodes, layerNode } from './takeoff-nodes.js';
 
 /** Years over which the care of a site is shown. */
@@ -38,7 +39,7 @@ export interface SiteEstimate {
   readonly buildType: string;
   readonly findings: readonly Finding[];
   readonly sections: Readonly<
-    Record<'takeoff' | 'hours' | 'money' | 'benefits', readonly ExplainedNode[]>
+    Record<'takeoff' | 'hours' | 'money' | 'water' | 'benefits', readonly ExplainedNode[]>
   >;
 }
 
@@ -61,6 +62,7 @@ export function estimateSite(of: SiteEstimateInput): SiteEstimate {
       takeoff: takeoffSection(input, areas),
       hours: [...installSection(input), ...care, ...harvest],
       money: moneySection(input, areas, { care, harvest }),
+      water: waterNodes({ campus, site, areas, overrides: input.overrides }),
       benefits: benefitSection(input, areas),
     },
   };
@@ -146,6 +148,7 @@ function moneySection(
     type: buildType(campus, input.buildTypeId),
     costFactor: site.stage === 'candidate' ? site.costFactor : 1,
     growth: campus.escalation.construction,
+    priceYear: campus.calendar.priceYear,
     yearsFromPriceYear,
     overrides,
   });
@@ -159,6 +162,7 @@ function moneySection(
     ),
     suppliesPerYear: supplies,
     growth: campus.escalation.wages,
+    priceYear: campus.calendar.priceYear,
     yearsUntilFirst: yearsFromPriceYear,
     overrides,
   });

@@ -24,9 +24,10 @@ describe('estimate', () => {
     const lines = await linesOf('estimate', SMALL_CAMPUS, id);
     const heads = lines.flatMap((line) => HEAD.exec(line)?.slice(1) ?? []);
     expect(heads).toEqual(buildTypes);
-    for (const section of ['takeoff', 'hours', 'money', 'benefits'])
+    for (const section of ['takeoff', 'hours', 'money', 'water', 'benefits'])
       expect(lines.filter((line) => line === `  ${section}`)).toHaveLength(buildTypes.length);
-    expect(lines[1]).toMatch(/local codes and licensed practice decide/);
+    expect(lines[1]).toMatch(/^Prices are those of FY\d\d;/);
+    expect(lines[2]).toMatch(/local codes and licensed practice decide/);
   });
 
   test('prints each number with its unit, formula and source, one step below what it makes', async () => {
@@ -86,7 +87,7 @@ describe('estimate', () => {
     const us = JSON.parse((await runCommand('estimate', SMALL_CAMPUS, id, '--json')).out);
     const areaSqFt: number = us.estimates[0].sections.hours[0].inputs[0].value;
     const lines = await linesOf('estimate', SMALL_CAMPUS, id, '--units', 'metric');
-    expect(lines[2]).toMatch(/^Told in metric\. The formulas are worked in feet/);
+    expect(lines[3]).toMatch(/^Told in metric\. The formulas are worked in feet/);
     const area = lines[lines.findIndex((line) => line.startsWith('    prepare: ')) + 1]!;
     const told = Number(/area: ([\d,.]+) m²/.exec(area)![1]!.replaceAll(',', ''));
     // A square foot is 0.09290304 square meters, exactly.
