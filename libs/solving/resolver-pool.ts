@@ -6,8 +6,8 @@ import { builtScript } from './built-script.js';
 /** Threads at the most; more would only wait for the same cores on common machines. */
 const MOST_THREADS = 2;
 
-/** Seconds past its own limit after which an order is given up and its thread ended. */
-const OVERTIME_SECONDS = 4;
+/** Seconds past its limit after which an order is given up and its thread ended. */
+const OVERTIME_SECONDS = 1;
 
 /** A resolver that owns threads; closing it ends them. */
 export interface ResolverPool extends Resolver {
@@ -102,7 +102,8 @@ class Pool implements ResolverPool {
     const limited = Number.isFinite(left) ? { ...order, seconds: Math.max(0, left) } : order;
     const end = () => {
       clearTimeout(timer);
-      thread.removeAllListeners();
+      thread.removeAllListeners('message');
+      thread.removeAllListeners('error');
     };
     const timer = Number.isFinite(left)
       ? setTimeout(

@@ -1,6 +1,7 @@
 import type { Campus } from '#domain/campus.js';
 import { leadingTier, type Ending, type SolveReport, type TierResult } from '#domain/tier.js';
-import { counted, hoursInWords, percentInWords } from '#units/in-words.js';
+import { percentInWords } from '#units/in-words.js';
+import { aimInWords, amountOfTier } from './tier-words.js';
 
 /**
  * How near to proven a plan is. Proven: every aim up to benefit; within x %: the aims before benefit
@@ -27,35 +28,7 @@ function stoppedBy(ending: Ending): string {
 }
 
 function unprovenAim(campus: Campus, tier: TierResult): string {
-  const aim = `not proven: ${aimInWords(campus, tier.name)}, ${amountOf(tier, tier.value)} here`;
-  const best = tier.bound === null ? 'not known' : amountOf(tier, tier.bound);
+  const aim = `not proven: ${aimInWords(campus, tier.name)}, ${amountOfTier(tier.unit, tier.value)} here`;
+  const best = tier.bound === null ? 'not known' : amountOfTier(tier.unit, tier.bound);
   return `${aim}; at best ${best}.`;
-}
-
-const AIMS: Readonly<Record<string, string>> = {
-  'unserved-peak': 'care left undone in the worst season',
-  'unserved-total': 'care left undone in all seasons',
-};
-
-function aimInWords({ commitments }: Campus, tier: string): string {
-  const id = tier.replace(/^commitment:/, '');
-  const promise = commitments.find((c) => c.id === id);
-  return promise ? `shortfall of “${promise.name}”` : (AIMS[tier] ?? tier);
-}
-
-function amountOf({ unit }: TierResult, value: number): string {
-  switch (unit) {
-    case 'hours':
-      return hoursInWords(value);
-    case 'hundredths of an hour':
-      return hoursInWords(value / 100);
-    case 'sites':
-      return counted(value, 'site');
-    case 'positions':
-      return counted(value, 'position');
-    case 'square feet':
-      return counted(value, 'square foot', 'square feet');
-    default:
-      return `${value} ${unit}`;
-  }
 }

@@ -1,0 +1,100 @@
+import type { Plan } from '#domain/plan.js';
+import type { TierResult } from '#domain/tier.js';
+import { answerQuestion, type Answer, type Question } from '#planning/answer-question.js';
+import { openResolverPool } from '#solving/resolver-pool.js';
+import { solveInThread } from '#solving/solve-in-thread.js';
+import { CommandFailure, EXIT } from './exit-codes.js';
+import type { Output } from './output.js';
+import { readCampus, readPlan, type CampusInput } from './read-files.js';
+
+/** Seconds that a question takes at the most, unless told otherwise. */
+export const QUESTION_SECONDS = 28;
+
+/** Share of the time for a first plan, where none is given. */
+const FIRST_PLAN_SHARE = 0.3;
+
+/** Share of the time in which plans are made; the rest is for reading them. */
+const RESOLVING_SHARE = 0.85;
+
+export interface AskOptions {
+  readonly seconds?: number;
+  /** Rounds of search of each re-solve, in place of as many as the time allows. */
+  readonly work?: number;
+  readonly seed: number;
+  readonly json?: true;
+}
+
+export interface AskedFiles {
+  readonly campus: string;
+  readonly plan?: string;
+}
+
+/** A plan to ask about, and where it is from. */
+export interface Base {
+  readonly input: CampusInput;
+  readonly plan: Plan;
+  readonly tiers: readonly TierResult[];
+}
+
+/** Reads the plan that is asked about; without one, solves the campus for a share of the time. */
+export async function basePlan(
+  files: AskedFiles,
+  options: AskOptions,
+  output: Output,
+): Promise<Base> {
+  const input = await readCampus(files.campus);
+  if (files.plan !== undefined) {
+    const { plan, file } = await readPlan(files.plan, input);
+    return { input, plan, tiers: file.tiers };
+  }
+  const seconds = (options.seconds ?? QUESTION_SECONDS) * FIRST_PLAN_SHARE;
+  output.note(`No plan is given: planning for ${Math.round(seconds)} seconds first.`);
+  const { report, plan } = await solveInThread(input.campus, { seed: options.seed, seconds });
+  if (plan) return { input, plan, tiers: report.tiers };
+  if (report.ending === 'no-plan') {
+    throw new CommandFailure(EXIT.noPlan, [
+      'It is proven that no plan keeps every binding rule; "campus-plan conflicts" says what stands against what.',
+    ]);
+  }
+  throw new CommandFailure(EXIT.stoppedWithoutPlan, [
+    'No plan was found in the time; give more with --seconds, or a plan file.',
+  ]);
+}
+
+/** Answers a question about a plan within its time, on threads of its own. */
+export async function ask(
+  question: Question,
+  base: Base,
+  { options, output, began }: { options: AskOptions; output: Output; began: number },
+): Promise<Answer> {
+  const used = (performance.now() - began) / 1000;
+  const seconds = (options.seconds ?? QUESTION_SECONDS) - used;
+  const pool = openResolverPool({ seconds: Math.max(0.5, seconds * RESOLVING_SHARE) });
+  try {
+    return await answerQuestion(question, {
+      campus: base.input.campus,
+      plan: base.plan,
+      tiers: base.tiers,
+      resolver: pool,
+      seed: options.seed,
+      effort: options.work === undefined ? 'timed' : { kind: 'rounds', rounds: options.work },
+      onStep: stepPrinter(output),
+    });
+  } finally {
+    await pool.close();
+  }
+}
+
+/** Seconds between two lines of progress. */
+const QUIET_SECONDS = 4;
+
+function stepPrinter(output: Output): (step: string, share: number) => void {
+  const began = performance.now();
+  let printed = -Infinity;
+  return (step, share) => {
+    const now = (performance.now() - began) / 1000;
+    if (now - printed < QUIET_SECONDS) return;
+    printed = now;
+    output.note(`${now.toFixed(1).padStart(7)} s  ${step} (${Math.round(share * 100)} %)`);
+  };
+}

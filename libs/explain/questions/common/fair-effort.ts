@@ -1,0 +1,49 @@
+import type { Effort, ResolveOrder } from '#optimizer/resolve/order.js';
+import { counted } from '#units/in-words.js';
+import type { Asked, Made } from './asked.js';
+
+/** Rounds of the trial by which the time of a round is measured. */
+const TRIAL_ROUNDS = 6;
+
+/** Most rounds that a re-solve gets by the clock. */
+const MOST_ROUNDS = 300;
+
+/** Shortest time in which a re-solve is begun, in seconds. */
+const LEAST_SECONDS = 0.1;
+
+/**
+ * The effort for `count` re-solves that use a share of the time left: rounds of search by a trial of
+ * the campus as it is, the same for all, so that none gets more work than another.
+ */
+export async function fairEffort(
+  asked: Asked,
+  { count, share }: { readonly count: number; readonly share: number },
+): Promise<Effort> {
+  const { effort, resolver } = asked;
+  if (effort !== 'timed') return effort;
+  const left = resolver.secondsLeft();
+  if (!Number.isFinite(left)) return { kind: 'rounds', rounds: MOST_ROUNDS };
+  const trial = (rounds: number): ResolveOrder => ({
+    campus: asked.campus,
+    start: asked.plan.decisions,
+    seed: asked.seed,
+    effort: { kind: 'rounds', rounds },
+    wish: 'best',
+  });
+  const [bare, tried] = await resolver.resolve([trial(0), trial(TRIAL_ROUNDS)]);
+  const [before, after] = [bare?.seconds ?? 0, tried?.seconds ?? 0];
+  const round = Math.max(0.002, (after - before) / TRIAL_ROUNDS);
+  const each = (resolver.secondsLeft() * share * resolver.parallel) / Math.max(1, count);
+  const rounds = Math.floor((each - Math.max(LEAST_SECONDS, before)) / round);
+  return { kind: 'rounds', rounds: Math.max(2, Math.min(MOST_ROUNDS, rounds)) };
+}
+
+/** How numbers of equal effort were found, in one sentence. */
+export function madeBy(effort: Effort, seeds: readonly number[], skipped: readonly string[]): Made {
+  const rounds = effort.kind === 'rounds' ? effort.rounds : null;
+  const sentence =
+    rounds === null
+      ? 'Each was solved until proven.'
+      : `Each was planned again from this plan with ${counted(rounds, 'round')} of search and ${counted(seeds.length, 'seed')}; found, not proven.`;
+  return { rounds, seeds, skipped, sentence };
+}

@@ -1,0 +1,60 @@
+import type { Campus, HandPlacement } from '#domain/campus.js';
+import { campusCharges } from '#estimating/site-charges/campus-charges.js';
+import { possibleLifecycles } from '#optimizer/columns/lifecycles.js';
+import { yearlyPromises } from '../../overview/promises/yearly.js';
+
+/** One thing that can be decided for next year, and the campus in which it is decided. */
+export interface Choice {
+  /** A site id, `none`, or the ids of several joined by a plus sign. */
+  readonly id: string;
+  readonly sites: readonly string[];
+  readonly campus: Campus;
+}
+
+/** Smallest area that counts as a site; 0 where no promise says. */
+export function countsFrom(campus: Campus): number {
+  return yearlyPromises({ campus })[0]?.test.countsFromSqFt ?? 0;
+}
+
+/** Candidates that count and could be prepared in the first year, in order of id. */
+export function eligibleNextYear(campus: Campus): string[] {
+  const free = unchosen(campus);
+  const open = new Set(
+    possibleLifecycles(free, campusCharges(free))
+      .filter((l) => l.yearIndex === 0)
+      .map((l) => l.site),
+  );
+  const least = countsFrom(campus);
+  return campus.candidates
+    .filter(({ id, areaSqFt }) => open.has(id) && areaSqFt >= least)
+    .map(({ id }) => id)
+    .sort();
+}
+
+/** Next year's build is these sites and no other that counts; no site at all: none is built. */
+export function choose(campus: Campus, sites: readonly string[]): Choice {
+  const year = campus.calendar.firstYear;
+  const reason = 'the question: what if this were decided for next year';
+  const hand = (site: string): HandPlacement => ({
+    site,
+    kind: sites.includes(site) ? 'fixed' : 'forbidden',
+    year,
+    reason,
+  });
+  const free = unchosen(campus);
+  const handPlacements = [...free.handPlacements, ...eligibleNextYear(campus).map(hand)];
+  return {
+    id: sites.length === 0 ? 'none' : sites.join('+'),
+    sites,
+    campus: { ...free, handPlacements },
+  };
+}
+
+/** The campus without what was fixed by hand for the first year, which is what is asked about. */
+function unchosen(campus: Campus): Campus {
+  const { firstYear } = campus.calendar;
+  const handPlacements = campus.handPlacements.filter(
+    (h) => !(h.kind === 'fixed' && h.year === firstYear),
+  );
+  return { ...campus, handPlacements };
+}

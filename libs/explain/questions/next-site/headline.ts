@@ -1,0 +1,46 @@
+import type { Campus } from '#domain/campus.js';
+import { counted, listInWords, percentInWords } from '#units/in-words.js';
+import type { ChoiceRow, CouldBecome, NextSiteAnswer } from './answer.js';
+import { amountInWords } from './standing.js';
+
+/** Most names in a sentence; more are counted. */
+const MOST_NAMED = 3;
+
+/** The answer in two or three sentences that a chair would read out. */
+export function headlineOf(
+  campus: Campus,
+  { year, choices, couldBecome }: Pick<NextSiteAnswer, 'year' | 'choices' | 'couldBecome'>,
+): string {
+  const best = choices.find((c) => c.standing === 'recommended');
+  const sites = choices.filter((c) => c.sites.length > 0);
+  if (!best) return `No plan was found for ${year}.${tests(couldBecome)}`;
+  if (sites.length === 0) return `No candidate is eligible in ${year}.${tests(couldBecome)}`;
+  const recommended = best.sites.length === 0 ? 'build no site' : best.name;
+  return `Recommended for ${year}: ${recommended}.${ties(choices)}${nextBest(campus, choices)}${tests(couldBecome)}`;
+}
+
+function ties(choices: readonly ChoiceRow[]): string {
+  const tied = choices.filter((c) => c.standing === 'tied');
+  if (tied.length === 0) return '';
+  const names = tied.map((c) => (c.sites.length === 0 ? 'building none' : c.name));
+  const who =
+    names.length > MOST_NAMED ? counted(names.length, 'other choice') : listInWords(names);
+  const most = Math.max(...tied.map((c) => c.regret?.shares?.most ?? Infinity));
+  const range = Number.isFinite(most)
+    ? ` (a difference of at most ${percentInWords(most)} of benefit)`
+    : '';
+  return ` ${who} cannot be told apart from it${range}.`;
+}
+
+function nextBest(campus: Campus, choices: readonly ChoiceRow[]): string {
+  const worse = choices.find((c) => c.standing === 'found-worse' || c.standing === 'worse');
+  if (!worse?.regret) return '';
+  const how = worse.standing === 'worse' ? 'proven' : 'found, not proven';
+  const name = worse.sites.length === 0 ? 'building none' : worse.name;
+  return ` The nearest of the others, ${name}, is worse: ${amountInWords(campus, worse.regret)} (${how}).`;
+}
+
+function tests(couldBecome: readonly CouldBecome[]): string {
+  if (couldBecome.length === 0) return '';
+  return ` ${counted(couldBecome.length, 'more site needs', 'more sites need')} a test or permit before ${couldBecome.length === 1 ? 'it' : 'they'} could compete.`;
+}
