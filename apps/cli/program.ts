@@ -1,9 +1,10 @@
-import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
-import { longestSolveSeconds } from '#planning/solve-limits.js';
+import { Command, CommanderError, Option } from 'commander';
 import { check } from './commands/check.js';
 import { defaults, type DefaultsOptions } from './commands/defaults.js';
 import { documents } from './commands/documents.js';
 import { estimate, type EstimateOptions } from './commands/estimate.js';
+import { addQuestionCommands } from './question-commands.js';
+import { share, solveSeconds, wholeOrZero, wholePositive } from './option-values.js';
 import { solve, type SolveOptions } from './commands/solve.js';
 import { suitability } from './commands/suitability.js';
 import { verify } from './commands/verify.js';
@@ -79,6 +80,7 @@ function commandLine(output: Output, done: (code: number) => void): Command {
     .action(async (campus: string, plan: string, options: { out: string; json?: true }) =>
       done(await documents({ campus, plan }, options, output)),
     );
+  addQuestionCommands(command, output, done);
   addReferenceCommands(command, output, done);
   return program;
 }
@@ -109,23 +111,3 @@ function addReferenceCommands(
 }
 
 const UNITS = ['us', 'metric'] as const satisfies readonly DefaultsOptions['units'][];
-
-function numberFrom(text: string, test: (n: number) => boolean, what: string): number {
-  const value = Number(text);
-  if (text.trim() === '' || !Number.isFinite(value) || !test(value))
-    throw new InvalidArgumentError(`It must be ${what}.`);
-  return value;
-}
-
-const solveSeconds = (text: string) =>
-  numberFrom(
-    text,
-    (n) => n > 0 && n <= longestSolveSeconds,
-    `a number above 0, at most ${longestSolveSeconds}`,
-  );
-const wholePositive = (text: string) =>
-  numberFrom(text, (n) => Number.isSafeInteger(n) && n > 0, 'a whole number above 0');
-const wholeOrZero = (text: string) =>
-  numberFrom(text, (n) => Number.isSafeInteger(n) && n >= 0, 'a whole number, 0 or above');
-const share = (text: string) =>
-  numberFrom(text, (n) => n >= 0 && n < 1, 'a share from 0 to below 1, such as 0.01');
