@@ -23,6 +23,11 @@ export interface PlacedChange {
   readonly age: number;
 }
 
+/** Fiscal years in which ground of a placement is prepared: one, or one for each half. */
+export function preparedYears({ year, secondHalf }: Placement): FiscalYear[] {
+  return secondHalf === undefined ? [year] : [year, secondHalf];
+}
+
 /** Names a placement with all that it decides: equal keys, equal placements. */
 export function placementKey(of: Placement): string {
   const change = of.change ? `${of.change.id} ${of.change.age}` : '';

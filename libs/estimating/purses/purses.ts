@@ -33,11 +33,17 @@ export function pursesOf(campus: Campus): Purse[] {
           amount: flow.amount - kept,
           first: Math.max(0, yearIndexOf(campus.calendar, flow.year)),
           last: Math.min(end, yearIndexOf(campus.calendar, flow.lastYear)),
-          restriction: flow.restriction,
+          restriction: payable(fund, flow.restriction),
         };
       });
     })
     .filter((purse) => purse.amount > 0 && purse.first <= purse.last);
+}
+
+/** Matching money pays on builds alone, whatever else its restriction names. */
+function payable({ matchRatio }: Fund, restriction: Restriction): Restriction {
+  if (matchRatio === undefined) return restriction;
+  return { ...restriction, lines: restriction.lines.filter((line) => line === 'build') };
 }
 
 /** A cost as a restriction sees it. Only `build` and `care` have a site and type. */

@@ -91,25 +91,24 @@ class PaymentNetwork {
     this.dues.forEach((due, d) => {
       if (due.yearIndex < purse.first || due.yearIndex > purse.last) return;
       if (!mayPay(purse.restriction, due)) return;
-      const from = purse.fund.matchRatio === undefined ? node : this.capNode(purse, node, d);
-      const edge = this.flow.addEdge(from, 2 + d, purse.amount);
+      const to = purse.fund.matchRatio === undefined ? 2 + d : this.capNode(purse, d);
+      const edge = this.flow.addEdge(node, to, purse.amount);
       this.links.push({ purse, due, edge });
     });
   }
 
   private readonly caps = new Map<string, number>();
 
-  /** Matching money reaches a cost through a node that lets no more than its share of it pass. */
-  private capNode(purse: Purse, from: number, d: number): number {
-    const ratio = purse.fund.matchRatio ?? 0;
-    const due = this.dues[d];
+  /** Money of one matching fund reaches a cost through one node that lets no more than its share pass. */
+  private capNode({ fund }: Purse, d: number): number {
+    const key = `${fund.id} ${d}`;
+    const found = this.caps.get(key);
+    if (found !== undefined) return found;
+    const ratio = fund.matchRatio ?? 0;
     const node = this.nextPurse++;
-    const share = Math.floor(((due?.amount ?? 0) * ratio) / (1 + ratio));
-    const key = `${purse.fund.id} ${d}`;
-    const left = this.caps.get(key) ?? share;
-    const room = Math.min(left, purse.amount);
-    this.caps.set(key, left - room);
-    this.flow.addEdge(from, node, room);
+    const share = Math.floor(((this.dues[d]?.amount ?? 0) * ratio) / (1 + ratio));
+    this.flow.addEdge(node, 2 + d, share);
+    this.caps.set(key, node);
     return node;
   }
 

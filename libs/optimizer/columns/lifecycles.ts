@@ -15,12 +15,21 @@ import { keepsFrozenYears } from '#rules/stability/columns.js';
 import type { FiscalYear } from '#units/fiscal-year.js';
 import { withoutDominated } from './dominated.js';
 
+/** The lives among which a plan is sought: every possible one, without those that another always beats. */
+export function possibleLifecycles(campus: Campus, charges: CampusCharges): Lifecycle[] {
+  return livesByBeginning(campus, charges).flatMap((lives) => withoutDominated(campus, lives));
+}
+
 /**
  * Every life that some site may have, in order of site, type and year, each built at once before it is
- * built in halves, and unchanged before it is changed. Lives that another of the same site, type and
- * years beats in every respect are left out.
+ * built in halves, and unchanged before it is changed.
  */
-export function possibleLifecycles(campus: Campus, charges: CampusCharges): Lifecycle[] {
+export function everyLifecycle(campus: Campus, charges: CampusCharges): Lifecycle[] {
+  return livesByBeginning(campus, charges).flat();
+}
+
+/** Lives in groups that are built alike and differ in what becomes of them later. */
+function livesByBeginning(campus: Campus, charges: CampusCharges): Lifecycle[][] {
   return campus.candidates.flatMap((site) =>
     site.buildTypes.flatMap((buildType) =>
       Array.from({ length: campus.calendar.horizonYears }, (_, i) => yearAt(campus.calendar, i))
@@ -46,7 +55,7 @@ function open({ campus, site, buildType }: Candidacy, year: FiscalYear): boolean
 }
 
 /** Lives that begin in a year: at once or in halves, each with every later change or none. */
-function livesFrom(of: Candidacy & { charges: CampusCharges }, year: FiscalYear): Lifecycle[] {
+function livesFrom(of: Candidacy & { charges: CampusCharges }, year: FiscalYear): Lifecycle[][] {
   const { campus, site, buildType, charges } = of;
   const first = lifeOf(campus, site.id, year);
   const changes = possibleChanges(campus, { site, buildType, life: first });
@@ -57,12 +66,11 @@ function livesFrom(of: Candidacy & { charges: CampusCharges }, year: FiscalYear)
   );
   const whole: Placement = { site: site.id, buildType, year };
   const built = [whole, ...seconds.map((secondHalf) => ({ ...whole, secondHalf }))];
-  return built.flatMap((placement) => {
+  return built.map((placement) => {
     const placements = [placement, ...changes.map((change) => ({ ...placement, change }))];
-    const lives = placements
+    return placements
       .filter((p) => keepsFrozenYears(campus, p))
       .map((p) => lifecycleOf({ campus, site, charges }, p));
-    return withoutDominated(campus, lives);
   });
 }
 

@@ -2,6 +2,7 @@ import type { Campus, HandPlacement } from '#domain/campus.js';
 import { yearIndexOf } from '#domain/calendar.js';
 import type { Lifecycle } from '#rules/columns.js';
 import { CARE_CLASSES, SETTLED_AGE } from '#estimating/site-charges/type-profile.js';
+import { finishedIn, standsThrough } from '#rules/counting.js';
 import { frozenSites } from '#rules/stability/frozen.js';
 import { emptyState, type SearchState } from '../search/state.js';
 import type { Tables } from '../search/tables.js';
@@ -81,7 +82,7 @@ function ordered(lives: readonly Lifecycle[], score: Score): Lifecycle[] {
       (a, b) =>
         b.value - a.value ||
         a.life.yearIndex - b.life.yearIndex ||
-        (a.life.site < b.life.site ? -1 : 1),
+        (a.life.site < b.life.site ? -1 : Number(a.life.site > b.life.site)),
     )
     .map(({ life }) => life);
 }
@@ -114,11 +115,11 @@ export function mustHave({ ground }: Tables, namedFirst: Recipe['namedFirst']): 
   const named = campus.commitments.flatMap(({ test, strength }) => {
     if (test.kind !== 'named-site' || strength === 'aspiration') return [];
     if (strength === 'intended' && namedFirst === 'binding') return [];
-    const by = yearIndexOf(campus.calendar, test.by);
     const lives = lifecycles.filter(
       (l) =>
         l.site === test.site &&
-        l.yearIndex <= by &&
+        finishedIn(l.placement) <= test.by &&
+        (test.returnedCounts || standsThrough(campus, l.placement)) &&
         (test.buildTypes === 'any' || test.buildTypes.includes(l.buildType)),
     );
     return strength === 'binding' || lives.length > 0 ? [lives] : [];

@@ -23,8 +23,10 @@ export function moneyTest(tables: Tables): MoneyTest {
 interface Arcs {
   readonly purse: Int32Array;
   readonly due: Int32Array;
-  /** Share of a due that this purse may pay at most: below 1 for matching money. */
+  /** Share of a due that the fund of this purse may pay at most: below 1 for matching money. */
   readonly share: Float64Array;
+  /** Number of the matching fund and due together, which share one limit; -1 for other money. */
+  readonly match: Int32Array;
   readonly dueStarts: Int32Array;
   readonly purseStarts: Int32Array;
   /** Arc numbers in the order of `purseStarts`. */
@@ -37,6 +39,8 @@ class KeptFlow implements MoneyTest {
   private readonly left: Float64Array;
   private readonly paidSoFar: Float64Array;
   private readonly cost: Float64Array;
+  /** Money that each matching fund pays of each due. */
+  private readonly matched: Float64Array;
   /** For each due reached: the arc that would pay it less, and the arc that would pay another more. */
   private readonly cameBy: Int32Array;
   private readonly takenFor: Int32Array;
@@ -51,6 +55,7 @@ class KeptFlow implements MoneyTest {
     this.flow = new Float64Array(this.arcs.purse.length);
     this.paidSoFar = new Float64Array(dues);
     this.cost = new Float64Array(dues);
+    this.matched = new Float64Array(this.arcs.match.reduce((a, b) => Math.max(a, b + 1), 0));
     this.cameBy = new Int32Array(dues);
     this.takenFor = new Int32Array(dues);
     this.reached = new Int32Array(dues);
@@ -76,7 +81,7 @@ class KeptFlow implements MoneyTest {
     const first = this.arcs.dueStarts[due] ?? 0;
     const end = this.arcs.dueStarts[due + 1] ?? 0;
     for (let arc = first; arc < end; arc++) {
-      const over = (this.flow[arc] ?? 0) - this.most(arc);
+      const over = Math.min(this.flow[arc] ?? 0, -this.room(arc, -1));
       if (over > 0) this.giveBack(arc, over);
     }
     for (let arc = end - 1; arc >= first; arc--) {
@@ -86,10 +91,16 @@ class KeptFlow implements MoneyTest {
     }
   }
 
-  private most(arc: number): number {
-    const share = this.arcs.share[arc] ?? 1;
+  /**
+   * How much more an arc may pay, below 0 where it pays too much. Where another arc of the same
+   * matching fund and due pays less for it, what the fund pays of the due stays as it is.
+   */
+  private room(arc: number, takes: number): number {
     const cost = this.cost[this.arcs.due[arc] ?? 0] ?? 0;
-    return share === 1 ? cost : Math.floor(cost * share);
+    const match = this.arcs.match[arc] ?? -1;
+    if (match < 0) return cost - (this.flow[arc] ?? 0);
+    if (takes >= 0 && this.arcs.match[takes] === match) return this.flow[takes] ?? 0;
+    return Math.floor(cost * (this.arcs.share[arc] ?? 0)) - (this.matched[match] ?? 0);
   }
 
   private giveBack(arc: number, amount: number): void {
@@ -102,6 +113,8 @@ class KeptFlow implements MoneyTest {
 
   private change(arc: number, by: number): void {
     this.flow[arc] = (this.flow[arc] ?? 0) + by;
+    const match = this.arcs.match[arc] ?? -1;
+    if (match >= 0) this.matched[match] = (this.matched[match] ?? 0) + by;
   }
 
   /** Pays more of a due by the shortest way there is; false where there is none. */
@@ -115,8 +128,7 @@ class KeptFlow implements MoneyTest {
       const at = this.queue[q] ?? 0;
       const end = this.arcs.dueStarts[at + 1] ?? 0;
       for (let arc = this.arcs.dueStarts[at] ?? 0; arc < end; arc++) {
-        const room = this.most(arc) - (this.flow[arc] ?? 0);
-        if (room <= 0) continue;
+        if (this.room(arc, this.cameBy[at] ?? -1) <= 0) continue;
         const purse = this.arcs.purse[arc] ?? 0;
         if ((this.left[purse] ?? 0) > 0) {
           this.payAlong({ due, arc, purse });
@@ -151,7 +163,7 @@ class KeptFlow implements MoneyTest {
     let amount = (this.cost[due] ?? 0) - (this.paidSoFar[due] ?? 0);
     amount = Math.min(amount, this.left[to.purse] ?? 0);
     this.walk(to.arc, (gives, takes) => {
-      amount = Math.min(amount, this.most(gives) - (this.flow[gives] ?? 0));
+      amount = Math.min(amount, this.room(gives, takes));
       if (takes >= 0) amount = Math.min(amount, this.flow[takes] ?? 0);
     });
     this.walk(to.arc, (gives, takes) => {
@@ -175,14 +187,23 @@ class KeptFlow implements MoneyTest {
 }
 
 function layOut({ years, purses, sinkKeys }: Tables): Arcs {
+  const matches = new Map<string, number>();
+  const matchOf = (fund: string, due: number): number => {
+    const key = `${fund} ${due}`;
+    const found = matches.get(key) ?? matches.size;
+    matches.set(key, found);
+    return found;
+  };
   const arcs = sinkKeys.flatMap((key, k) => {
     const payers = payersOf(key).sort((a, b) => (purses[a]?.last ?? 0) - (purses[b]?.last ?? 0));
     return Array.from({ length: years }, (_, year) =>
       payers.flatMap((purse) => {
         const { first = 0, last = -1, fund } = purses[purse] ?? {};
         if (year < first || year > last) return [];
+        const due = k * years + year;
         const ratio = fund?.matchRatio;
-        return [{ purse, due: k * years + year, share: ratio ? ratio / (1 + ratio) : 1 }];
+        if (!fund || ratio === undefined) return [{ purse, due, share: 1, match: -1 }];
+        return [{ purse, due, share: ratio / (1 + ratio), match: matchOf(fund.id, due) }];
       }),
     ).flat();
   });
@@ -193,6 +214,7 @@ function layOut({ years, purses, sinkKeys }: Tables): Arcs {
     purse: Int32Array.from(arcs, (a) => a.purse),
     due: Int32Array.from(arcs, (a) => a.due),
     share: Float64Array.from(arcs, (a) => a.share),
+    match: Int32Array.from(arcs, (a) => a.match),
     dueStarts: startsOf(
       arcs.map((a) => a.due),
       sinkKeys.length * years,

@@ -1,4 +1,5 @@
 import { fiscalYearLabel } from '#units/fiscal-year.js';
+import { preparedBy, standsThrough } from '../counting.js';
 import type { Measure } from '../shortfall.js';
 
 /** Square feet missing at the end of the year, existing sites counted. Rounded up to whole feet. */
@@ -6,8 +7,8 @@ export const areaShortfall: Measure<'area'> = (campus, plan, test) => {
   const areas = new Map(campus.candidates.map((s) => [s.id, s.areaSqFt]));
   const existing = campus.existing.reduce((sum, s) => sum + s.areaSqFt, 0);
   const built = plan.decisions.placements
-    .filter((p) => p.year <= test.by)
-    .reduce((sum, p) => sum + (areas.get(p.site) ?? 0), 0);
+    .filter((p) => test.returnedCounts || standsThrough(campus, p, test.by))
+    .reduce((sum, p) => sum + preparedBy(p, areas.get(p.site) ?? 0, test.by), 0);
   const amount = Math.max(0, Math.ceil(test.sqFt - existing - built));
   return {
     amount,

@@ -10,7 +10,7 @@ import type { Check } from '../check.js';
 /**
  * Every cost is paid to the cent in its year; every inflow is spent only on what it may be spent on,
  * from the year it arrives to its last year, and never beyond its amount; matching money never
- * exceeds its ratio of the other money on the same site.
+ * exceeds its ratio of the other money of the same bill.
  */
 export const checkFunds: Check = (campus, plan) => {
   const needs = moneyNeeds(campus, plan.decisions);
@@ -20,7 +20,7 @@ export const checkFunds: Check = (campus, plan) => {
     ...buildBreaches(campus, needs, plan),
     ...yearTotals(campus, needs, plan),
     ...siteCareBreaches(campus, needs, plan),
-    ...campus.funds.flatMap((fund) => matchBreaches(fund, needs, plan)),
+    ...campus.funds.flatMap((fund) => matchBreaches(fund, { campus, needs, plan })),
   ];
 };
 
@@ -61,7 +61,7 @@ function entryBreaches(campus: Campus, plan: Plan, entry: SpendEntry): Breach[] 
       breach(fund.id, `${fund.name} spends in ${year} money that may be spent in ${window}`),
     );
   }
-  if (!allows(inflow, plan, entry)) {
+  if (!allows(inflow, typeOf(campus, plan, entry), entry)) {
     const on = entry.site === undefined ? entry.line : `${entry.line} of ${entry.site}`;
     found.push(
       breach(fund.id, `${fund.name} may not pay for ${on} (${dollars(entry.amount)} in ${year})`),
@@ -70,15 +70,20 @@ function entryBreaches(campus: Campus, plan: Plan, entry: SpendEntry): Breach[] 
   return found;
 }
 
-function allows({ restriction }: Inflow, plan: Plan, entry: SpendEntry): boolean {
+/** What the site of an entry is, or was built as: a restriction by type goes by that for good. */
+function typeOf(campus: Campus, plan: Plan, { site }: SpendEntry): string | undefined {
+  const placed = plan.decisions.placements.find((p) => p.site === site);
+  return placed?.buildType ?? campus.existing.find((s) => s.id === site)?.buildType;
+}
+
+function allows({ restriction }: Inflow, type: string | undefined, entry: SpendEntry): boolean {
   if (!restriction.lines.includes(entry.line)) return false;
   const free = restriction.sites === 'any' && restriction.buildTypes === 'any';
   if (entry.site === undefined) return free && entry.line !== 'build';
-  const placed = plan.decisions.placements.find((p) => p.site === entry.site);
   const siteOk = restriction.sites === 'any' || restriction.sites.includes(entry.site);
   const typeOk =
     restriction.buildTypes === 'any' ||
-    (placed !== undefined && restriction.buildTypes.includes(placed.buildType));
+    (type !== undefined && restriction.buildTypes.includes(type));
   return siteOk && typeOk && (entry.line === 'build' || entry.line === 'care');
 }
 
@@ -154,32 +159,55 @@ function siteCareBreaches(campus: Campus, needs: MoneyNeeds, plan: Plan): Breach
   return [...keys].flatMap((key) => {
     const [site, year] = key.split(' ');
     const paid = total(named.filter((s) => s.site === site && String(s.year) === year));
-    const cost = needs.care.find(
-      (c) => c.site === site && String(yearAt(campus.calendar, c.yearIndex)) === year,
+    const cost = total(
+      needs.care.filter(
+        (c) => c.site === site && String(yearAt(campus.calendar, c.yearIndex)) === year,
+      ),
     );
-    if (paid <= (cost?.amount ?? 0)) return [];
+    if (paid <= cost) return [];
     return [
       breach(
         site ?? '',
-        `${dollars(paid)} is paid for the care of ${site} in FY${year}, which costs ${dollars(cost?.amount ?? 0)}`,
+        `${dollars(paid)} is paid for the care of ${site} in FY${year}, which costs ${dollars(cost)}`,
       ),
     ];
   });
 }
 
-function matchBreaches(fund: Fund, needs: MoneyNeeds, plan: Plan): Breach[] {
+/** Matching money, bill by bill: each half of a site is a bill of its own. */
+function matchBreaches(fund: Fund, { campus, needs, plan }: Paid): Breach[] {
   const ratio = fund.matchRatio;
   if (ratio === undefined) return [];
-  return needs.build.flatMap(({ site, amount }) => {
-    const matched = total(
-      plan.spending.filter((s) => s.fund === fund.id && s.site === site && s.line === 'build'),
+  const spent = plan.spending.filter((s) => s.fund === fund.id);
+  const elsewhere = spent
+    .filter((s) => s.line !== 'build')
+    .map((s) =>
+      breach(
+        fund.id,
+        `${fund.name} matches money on builds and pays ${dollars(s.amount)} on ${s.line}`,
+      ),
     );
-    if (matched <= ratio * (amount - matched)) return [];
+  const above = needs.build.flatMap(({ site, yearIndex, amount }) => {
+    const year = yearAt(campus.calendar, yearIndex);
+    const matched = total(spent.filter((s) => s.site === site && s.year === year));
+    const other = amount - matched;
+    if (matched <= ratio * other + ROUNDING) return [];
+    const where = `${site} in ${fiscalYearLabel(year)}`;
     return [
       breach(
         fund.id,
-        `${fund.name} pays ${dollars(matched)} on ${site}, above its share of the other ${dollars(amount - matched)}`,
+        `${fund.name} pays ${dollars(matched)} on ${where}, above its share of the other ${dollars(other)}`,
       ),
     ];
   });
+  return [...elsewhere, ...above];
+}
+
+/** A millionth of a cent: what a product of a ratio and whole cents may be off by. */
+const ROUNDING = 1e-6;
+
+interface Paid {
+  readonly campus: Campus;
+  readonly needs: MoneyNeeds;
+  readonly plan: Plan;
 }

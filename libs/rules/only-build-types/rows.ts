@@ -1,5 +1,6 @@
 import type { CommitmentRows } from '../test-rows.js';
 import { countTerms } from '../columns.js';
+import { typesOf } from '../counting.js';
 
 /**
  * Nothing else is built.
@@ -11,7 +12,10 @@ export const addOtherTypeRows: CommitmentRows<'only-build-types'> = (
   columns,
   { test, slack },
 ) => {
-  const other = countTerms(columns, (l) => !test.buildTypes.includes(l.buildType));
+  const other = countTerms(
+    columns,
+    (l) => !typesOf(columns.campus, l.placement).every((type) => test.buildTypes.includes(type)),
+  );
   if (slack === 'allowed') return other;
   draft.addRow({ label: 'only-build-types', terms: other, atMost: 0 });
   return [];

@@ -1,13 +1,15 @@
 import type { Check } from '../check.js';
+import { finishedIn } from '../counting.js';
 
-/** A site that must wait for another is built no sooner than the years apart after it. */
+/** A site that must wait for another is begun no sooner than the years apart after the whole of it. */
 export const checkPrecedence: Check = (campus, plan) => {
-  const yearOf = new Map(plan.decisions.placements.map((p) => [p.site, p.year]));
+  const placed = new Map(plan.decisions.placements.map((p) => [p.site, p]));
   const standing = new Set(campus.existing.map((s) => s.id));
   return campus.precedence.flatMap(({ before, after, yearsApart, reason }) => {
-    const later = yearOf.get(after);
+    const later = placed.get(after)?.year;
     if (later === undefined || standing.has(before)) return [];
-    const first = yearOf.get(before);
+    const earlier = placed.get(before);
+    const first = earlier && finishedIn(earlier);
     if (first !== undefined && later >= first + yearsApart) return [];
     const found =
       first === undefined ? `${before} is not built` : `${before} is built in FY${first}`;

@@ -1,6 +1,7 @@
 import { lastBuildYear } from '#domain/calendar.js';
 import { fiscalYear, fiscalYearLabel, type FiscalYear } from '#units/fiscal-year.js';
 import type { Campus } from '#domain/campus.js';
+import { countsIn, standsThrough } from '../counting.js';
 import type { Measure } from '../shortfall.js';
 
 /** Sites missing, summed over the years that the promise covers within the horizon. */
@@ -9,7 +10,9 @@ export const sitesEachYearShortfall: Measure<'sites-each-year'> = (campus, plan,
   const years = promisedYears(campus, test.from, test.to);
   const missing = years.map((year) => {
     const counted = plan.decisions.placements.filter(
-      (p) => p.year === year && (areas.get(p.site) ?? 0) >= test.countsFromSqFt,
+      (p) =>
+        countsIn(p, areas.get(p.site) ?? 0, test.countsFromSqFt) === year &&
+        (test.returnedCounts || standsThrough(campus, p)),
     ).length;
     return { year, sites: Math.max(0, test.count - counted) };
   });

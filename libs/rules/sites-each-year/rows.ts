@@ -3,27 +3,30 @@ import { fiscalYearLabel } from '#units/fiscal-year.js';
 import type { Term } from '#mip/model.js';
 import type { ModelDraft } from '#mip/model-draft.js';
 import { countTerms } from '../columns.js';
+import { countsIn, standsThrough } from '../counting.js';
 import type { CommitmentRows } from '../test-rows.js';
 
 /**
  * Sites that count are prepared in each promised year.
  *
- *     sum over lives l of year t that count  of  x[l]  +  short[t]  >=  count     for each promised year t
+ *     sum over lives l that count in year t  of  x[l]  +  short[t]  >=  count     for each promised year t
  */
 export const addSitesEachYearRows: CommitmentRows<'sites-each-year'> = (
   draft,
   columns,
   { test, slack },
 ) => {
-  const { calendar } = columns.campus;
-  const areas = new Map(columns.campus.candidates.map((s) => [s.id, s.areaSqFt]));
+  const { campus } = columns;
+  const { calendar } = campus;
   const short: Term[] = [];
   for (let index = 0; index < calendar.horizonYears; index++) {
     const year = yearAt(calendar, index);
     if (year < test.from || year > test.to) continue;
     const counts = countTerms(
       columns,
-      (l) => l.yearIndex === index && (areas.get(l.site) ?? 0) >= test.countsFromSqFt,
+      ({ placement, charges }) =>
+        countsIn(placement, charges.areaSqFt, test.countsFromSqFt) === year &&
+        (test.returnedCounts || standsThrough(campus, placement)),
     );
     const label = `sites-each-year ${fiscalYearLabel(year)}`;
     const missing = slack === 'allowed' ? [shortTerm(draft, label, test.count)] : [];

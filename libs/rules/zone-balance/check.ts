@@ -1,8 +1,15 @@
+import { lastBuildYear } from '#domain/calendar.js';
+import { standsThrough } from '../counting.js';
 import type { Measure } from '../shortfall.js';
 
 /** Sites missing for every zone to have the least number, existing sites counted, by the horizon. */
 export const zoneShortfall: Measure<'zone-balance'> = (campus, plan, test) => {
-  const built = new Set(plan.decisions.placements.map((p) => p.site));
+  const last = lastBuildYear(campus.calendar);
+  const built = new Set(
+    plan.decisions.placements
+      .filter((p) => test.returnedCounts || standsThrough(campus, p, last))
+      .map((p) => p.site),
+  );
   const short = campus.zones.map((zone) => {
     const existing = campus.existing.filter((s) => s.zone === zone.id).length;
     const placed = campus.candidates.filter((s) => s.zone === zone.id && built.has(s.id)).length;

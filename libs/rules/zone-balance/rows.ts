@@ -1,5 +1,7 @@
+import { lastBuildYear } from '#domain/calendar.js';
 import type { CommitmentRows } from '../test-rows.js';
 import { countTerms } from '../columns.js';
+import { standsThrough } from '../counting.js';
 import { slackTerms } from '../slack.js';
 
 /**
@@ -16,7 +18,12 @@ export const addZoneRows: CommitmentRows<'zone-balance'> = (draft, columns, { te
     if (missing <= 0) return [];
     const label = `zone-balance ${zone.id}`;
     const short = slackTerms(draft, slack, { label, upper: missing });
-    const built = countTerms(columns, (l) => zoneOf.get(l.site) === zone.id);
+    const built = countTerms(
+      columns,
+      (l) =>
+        zoneOf.get(l.site) === zone.id &&
+        (test.returnedCounts || standsThrough(campus, l.placement, lastBuildYear(campus.calendar))),
+    );
     draft.addRow({ label, terms: [...built, ...short], atLeast: missing });
     return short;
   });

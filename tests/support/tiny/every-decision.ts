@@ -1,6 +1,7 @@
 import { seasonIndex, seasonOrder, yearAt } from '#domain/calendar.js';
 import type { Campus } from '#domain/campus.js';
 import type { Decisions, Placement } from '#domain/plan.js';
+import { yearsLater } from '#units/fiscal-year.js';
 
 /** How far the enumeration goes beside the placements. */
 export interface Reach {
@@ -38,10 +39,25 @@ function placementSets(campus: Campus): Placement[][] {
   const choices = campus.candidates.map((site) => [
     [] as Placement[],
     ...campus.buildTypes.flatMap((type) =>
-      years.map((year) => [{ site: site.id, buildType: type.id, year }]),
+      years.flatMap((year) =>
+        variants(campus, { site: site.id, buildType: type.id, year }).map((p) => [p]),
+      ),
     ),
   ]);
   return product(choices).map((set) => (set as Placement[][]).flat());
+}
+
+/** A placement at once and in halves, unchanged and changed at several ages, allowed or not. */
+function variants(campus: Campus, whole: Placement): Placement[] {
+  const halves = campus.candidates.some((s) => s.phasing) ? [1, 2] : [];
+  const built = [
+    whole,
+    ...halves.map((apart) => ({ ...whole, secondHalf: yearsLater(whole.year, apart) })),
+  ];
+  const changes = (campus.laterChanges ?? []).flatMap(({ id }) =>
+    [5, 6, 8].map((age) => ({ id, age })),
+  );
+  return built.flatMap((p) => [p, ...changes.map((change) => ({ ...p, change }))]);
 }
 
 function hireSets(campus: Campus): Decisions['hires'][] {

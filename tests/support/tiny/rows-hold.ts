@@ -3,7 +3,7 @@ import type { Campus } from '#domain/campus.js';
 import type { Decisions } from '#domain/plan.js';
 import type { Model } from '#mip/model.js';
 import type { Solver } from '#mip/solver.js';
-import { possibleLifecycles } from '#optimizer/columns/lifecycles.js';
+import { everyLifecycle } from '#optimizer/columns/lifecycles.js';
 import { planModel, type HeldTiers, type PlanModel } from '#optimizer/model/plan-model.js';
 import { startPoint } from '#optimizer/solve/start-point.js';
 
@@ -14,7 +14,7 @@ export function hardModel(
 ): PlanModel {
   const charges = campusCharges(campus);
   return planModel(
-    { campus, charges, lifecycles: possibleLifecycles(campus, charges) },
+    { campus, charges, lifecycles: everyLifecycle(campus, charges) },
     'benefit',
     held,
   );
