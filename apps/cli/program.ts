@@ -3,6 +3,7 @@ import { check } from './commands/check.js';
 import { defaults, type DefaultsOptions } from './commands/defaults.js';
 import { documents } from './commands/documents.js';
 import { estimate, type EstimateOptions } from './commands/estimate.js';
+import { addExchangeCommands } from './exchange-commands.js';
 import { addQuestionCommands } from './question-commands.js';
 import { share, solveSeconds, wholeOrZero, wholePositive } from './option-values.js';
 import { solve, type SolveOptions } from './commands/solve.js';
@@ -82,6 +83,7 @@ function commandLine(output: Output, done: (code: number) => void): Command {
     );
   addQuestionCommands(command, output, done);
   addReferenceCommands(command, output, done);
+  addExchangeCommands(command, output, done);
   return program;
 }
 

@@ -1,0 +1,44 @@
+import { InvalidArgumentError, Option, type Command } from 'commander';
+import { exportFormats, exportTables } from '#contracts/http/exports.js';
+import { exportCampus, type ExportOptions } from './commands/export.js';
+import { importFile, type ImportOptions } from './commands/import.js';
+import type { Output } from './output.js';
+
+/** Commands that bring data in from other programs and out to them. */
+export function addExchangeCommands(
+  command: (usage: string, description: string) => Command,
+  output: Output,
+  done: (code: number) => void,
+): void {
+  command('export <campus> [plan]', 'Write a campus, or a plan of it, for other programs.')
+    .addOption(
+      new Option('--format <format>', 'what to write').choices(exportFormats).makeOptionMandatory(),
+    )
+    .requiredOption('--out <file>', 'file to write')
+    .addOption(
+      new Option('--table <table>', 'the one table of a CSV file')
+        .choices(exportTables)
+        .default('sites'),
+    )
+    .option('--year <year>', 'work year of a calendar (default: the first of the plan)', fiscalYear)
+    .addOption(
+      new Option('--audience <audience>', 'public: no lab values, notes or names of funds')
+        .choices(['campus', 'public'])
+        .default('campus'),
+    )
+    .action(async (campus: string, plan: string | undefined, options: ExportOptions) =>
+      done(await exportCampus({ campus, plan }, options, output)),
+    );
+  command('import <campus> <file>', 'Show what a file would change in a campus, and change it.')
+    .option('--apply', 'save it, unless a record is rejected (default: only show)')
+    .option('--out <file>', 'save as this file (default: in place of the campus file)')
+    .action(async (campus: string, file: string, options: ImportOptions) =>
+      done(await importFile({ campus, file }, options, output)),
+    );
+}
+
+function fiscalYear(text: string): string {
+  const digits = /^(?:FY)?((?:19|20)\d\d)$/i.exec(text.trim())?.[1];
+  if (digits === undefined) throw new InvalidArgumentError('It must be a year such as FY2028.');
+  return `FY${digits}`;
+}
