@@ -1,3 +1,4 @@
+import type { MessagePort } from 'node:worker_threads';
 import type { Campus } from '#domain/campus.js';
 import type { Decisions, Plan } from '#domain/plan.js';
 import type { ConflictMember } from '#domain/tier.js';
@@ -12,6 +13,8 @@ export interface ThreadOrder {
   readonly start?: Decisions;
   /** One byte, shared: 1 asks the thread to stop. */
   readonly stop: SharedArrayBuffer;
+  /** Leads to the other thread of the same solve. Left out: there is none. */
+  readonly partner?: MessagePort;
 }
 
 /** What a solving thread tells. */

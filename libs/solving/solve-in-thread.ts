@@ -1,4 +1,5 @@
-import { Worker } from 'node:worker_threads';
+import { availableParallelism } from 'node:os';
+import { MessageChannel, Worker, type MessagePort } from 'node:worker_threads';
 import type { Campus } from '#domain/campus.js';
 import type { Decisions, Plan } from '#domain/plan.js';
 import type { ConflictMember } from '#domain/tier.js';
@@ -45,7 +46,7 @@ export function solveInThread(
 
 class ThreadSolve {
   private readonly stop = new SharedArrayBuffer(1);
-  private readonly worker: Worker;
+  private readonly workers: readonly Worker[];
   private conflict: readonly ConflictMember[] | undefined;
   private best: { plan: Plan; values: readonly number[] } | undefined;
   private solver = { solverName: 'none', solverVersion: 'not started' };
@@ -56,30 +57,41 @@ class ThreadSolve {
     private readonly settings: SolveSettings,
     private readonly hooks: ThreadHooks,
   ) {
-    const workerData: ThreadOrder = {
-      campus,
-      settings,
-      stop: this.stop,
-      ...(hooks.start ? { start: hooks.start } : {}),
+    const order = (partner?: MessagePort) => {
+      const workerData: ThreadOrder = {
+        campus,
+        settings,
+        stop: this.stop,
+        ...(hooks.start ? { start: hooks.start } : {}),
+        ...(partner ? { partner } : {}),
+      };
+      return { workerData, transferList: partner ? [partner] : [] };
     };
-    this.worker = new Worker(builtScript('solve-thread.js'), { workerData });
+    if (threadsFor(settings) === 1) {
+      this.workers = [new Worker(builtScript('solve-thread.js'), order())];
+      return;
+    }
+    const { port1, port2 } = new MessageChannel();
+    this.workers = [
+      new Worker(builtScript('solve-thread.js'), order(port1)),
+      new Worker(builtScript('bound-thread.js'), order(port2)),
+    ];
   }
 
   async run(): Promise<ThreadResult> {
     try {
       const result = await new Promise<SolveResult>((resolve, reject) => {
-        this.worker.on('message', (message: ThreadMessage) => this.take(message, resolve));
-        this.worker.on('error', reject);
-        this.worker.on('exit', (code) =>
-          reject(new Error(`the solving thread ended with code ${code}`)),
-        );
+        const [main] = this.workers;
+        main?.on('message', (message: ThreadMessage) => this.take(message, resolve));
+        main?.on('exit', (code) => reject(new Error(`the solving thread ended with code ${code}`)));
+        for (const worker of this.workers) worker.on('error', reject);
         this.armTimers(resolve);
       });
       return { ...result, ...this.solver };
     } finally {
       for (const timer of this.timers) clearTimeout(timer);
-      this.worker.removeAllListeners();
-      await this.worker.terminate();
+      for (const worker of this.workers) worker.removeAllListeners();
+      await Promise.all(this.workers.map((worker) => worker.terminate()));
     }
   }
 
@@ -123,4 +135,10 @@ class ThreadSolve {
     const report = reportCutShort(this.campus, this.best.values, why);
     return { report, plan: this.best.plan };
   }
+}
+
+/** Two threads where time is limited and there are cores for both; repeatable runs use one. */
+function threadsFor({ threads, seconds, work }: SolveSettings): 1 | 2 {
+  if (threads !== undefined) return threads;
+  return seconds !== undefined && work === undefined && availableParallelism() > 1 ? 2 : 1;
 }

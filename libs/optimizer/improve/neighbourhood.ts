@@ -23,11 +23,7 @@ export function neighbourhood(
   chance: { readonly random: Random; readonly freedom: Freedom },
 ): Ground {
   const free = freedSites(ground, decisions, chance);
-  const kept = new Set(
-    decisions.placements
-      .filter((p) => !free.has(p.site))
-      .map(placementKey),
-  );
+  const kept = new Set(decisions.placements.filter((p) => !free.has(p.site)).map(placementKey));
   const isKept = (l: Lifecycle) => kept.has(placementKey(l.placement));
   const lifecycles = ground.lifecycles.filter((l) => free.has(l.site) || isKept(l));
   return { ...ground, lifecycles, fixed: new Set(lifecycles.filter((l) => !free.has(l.site))) };

@@ -4,11 +4,12 @@ import { commitmentShortfall } from '#rules/commitment-shortfall.js';
 import { checkPrecedence } from '#rules/precedence/check.js';
 import { randomBelow, shuffled, type Random } from '#units/random.js';
 import { admissible } from '../construct/admissible.js';
-import { mustHave, promisedIn, settledHours } from '../construct/construct.js';
+import { mustHave, promisedIn } from '../construct/construct.js';
 import { isServed, tryLife } from '../construct/try-life.js';
 import { clearHires } from '../search/clear-hires.js';
 import { applyLife, decisionsOf, type SearchState } from '../search/state.js';
-import { planBenefit } from '../tiers/plan-benefit.js';
+import { aspirationPoints } from '../tiers/plan-benefit.js';
+import { rankings, type Prices, type Ranking } from './ranking.js';
 import { tiersOf } from '../tiers/tier-list.js';
 
 /** Fewest and most sites taken out at once. */
@@ -25,6 +26,8 @@ export interface RuinSettings {
   readonly done: () => boolean;
   /** Called with the state at each better plan. */
   readonly onBetter: (state: SearchState) => void;
+  /** Of a relaxation of benefit. Left out: not known. */
+  readonly prices?: Prices;
 }
 
 /**
@@ -32,12 +35,13 @@ export interface RuinSettings {
  * plan on the way serves all care and pays every cost, in the exact arithmetic of the accounts.
  */
 export function ruinAndRecreate(state: SearchState, settings: RuinSettings): void {
+  const nextRanking = rankings(settings.random, settings.prices);
   let current = valuesOf(state);
   let best = current;
   for (let round = 0; round < settings.rounds && !settings.done(); round++) {
     const before = new Set(state.lives);
     ruin(state, settings.random);
-    recreate(state, settings.random);
+    recreate(state, settings.random, nextRanking());
     const values = isServed(state) && keepsBinding(state) ? valuesOf(state) : undefined;
     if (!values || !acceptable(values, { current, best })) {
       restore(state, before);
@@ -74,7 +78,9 @@ function valuesOf(state: SearchState): number[] {
   const promises = tiersOf(campus).flatMap((t) =>
     t.commitment ? [commitmentShortfall(campus, plan, t.commitment).amount] : [],
   );
-  return [...promises, -planBenefit(campus, plan) / 1000];
+  let benefit = aspirationPoints(campus, plan);
+  for (const life of state.lives) benefit += life.benefit;
+  return [...promises, -benefit / 1000];
 }
 
 function lexicographic(a: readonly number[], b: readonly number[]): number {
@@ -110,67 +116,34 @@ function ruin(state: SearchState, random: Random): void {
   clearHires(state);
 }
 
-/** Promised years first, in order of time, then any site in any year; each try a little by chance. */
-function recreate(state: SearchState, random: Random): void {
-  const { campus, lifecycles } = state.tables.ground;
-  const taste = tasteOf(random);
+/** Promised years first, in order of time, then any site in any year. */
+function recreate(state: SearchState, random: Random, ranking: Ranking): void {
+  const { lifecycles } = state.tables.ground;
   const built = new Set([...state.lives].map((l) => l.site));
   const open = lifecycles.filter((l) => !built.has(l.site));
   for (const group of mustHave(state.tables, random() < 0.5 ? 'binding' : 'intended')) {
-    if (!group.some((l) => state.lives.has(l))) placeOne(state, ranked(group, taste, random));
+    if (!group.some((l) => state.lives.has(l))) placeOne(state, ranking(group));
   }
-  for (let year = 0; year < campus.calendar.horizonYears; year++) {
-    let have = [...state.lives].filter((l) => l.yearIndex === year).length;
-    for (; have < promisedIn(campus, year); have++) {
-      if (
-        !placeOne(
-          state,
-          ranked(
-            open.filter((l) => l.yearIndex === year),
-            taste,
-            random,
-          ),
-        )
-      )
-        break;
-    }
-  }
+  fillPromisedYears(state, open, ranking);
   const left = new Set(open.map((l) => l.site));
   for (const l of state.lives) left.delete(l.site);
   for (const site of shuffled(random, [...left])) {
-    placeOne(
-      state,
-      ranked(
-        open.filter((l) => l.site === site),
-        taste,
-        random,
-      ).slice(0, MOST_TRIES),
-    );
+    const lives = ranking(open.filter((l) => l.site === site));
+    placeOne(state, lives.slice(0, MOST_TRIES));
   }
 }
 
 const MOST_TRIES = 12;
 
-/** Weights of care against benefit, and of chance, for one recreation. */
-function tasteOf(random: Random): { readonly care: number; readonly noise: number } {
-  return { care: 0.2 + random() * 1.3, noise: 0.1 + random() * 0.5 };
-}
-
-function ranked(
-  lives: readonly Lifecycle[],
-  taste: { readonly care: number; readonly noise: number },
-  random: Random,
-): Lifecycle[] {
-  return lives
-    .map((life) => ({
-      life,
-      value:
-        Math.log(1 + life.benefit) -
-        taste.care * Math.log(1 + settledHours(life)) +
-        taste.noise * random(),
-    }))
-    .sort((a, b) => b.value - a.value)
-    .map(({ life }) => life);
+function fillPromisedYears(state: SearchState, open: readonly Lifecycle[], ranking: Ranking): void {
+  const { campus } = state.tables.ground;
+  for (let year = 0; year < campus.calendar.horizonYears; year++) {
+    const wanted = promisedIn(campus, year);
+    if (wanted === 0) continue;
+    const lives = ranking(open.filter((l) => l.yearIndex === year));
+    let have = [...state.lives].filter((l) => l.yearIndex === year).length;
+    while (have < wanted && placeOne(state, lives)) have += 1;
+  }
 }
 
 function placeOne(state: SearchState, lives: readonly Lifecycle[]): boolean {

@@ -1,67 +1,50 @@
 import type { SolveLimits } from '#mip/solver.js';
-import { benefitPlace, type Tier } from '../tiers/tier-list.js';
 import type { SolveSettings } from './settings.js';
 
-/** Share of the whole time for the search by ruin and recreation, which serves all tiers at once. */
-const SEARCH_SHARE = 0.3;
+/** The search before the first relaxation: share of the time, and seconds at the most. */
+const FIRST_SEARCH_SHARE = 0.2;
+const FIRST_SEARCH_SECONDS = 4;
 
-/** Share of the time left that the re-solves in part of one tier may take. */
-const EARLY_SHARE = 0.3;
-const BENEFIT_SHARE = 0.5;
-const LAST_SHARE = 0.8;
+/** Rounds of a search, and re-solves in part, where no time is set. */
+const ROUNDS = 200;
+const RESOLVES = 10;
 
-/** Share of the time left after them that the solve of the whole model may take. */
-const WHOLE_SHARE = 0.85;
-
-/** Re-solves in part for each round of search, in repeatable runs. */
+/** Re-solves in part, and nodes of a solve among few lives, for each round of search in repeatable runs. */
 const RESOLVES_PER_ROUND = 0.02;
+const NODES_PER_ROUND = 1;
 
-export interface TierPlace {
-  readonly place: number;
-  readonly tiers: readonly Tier[];
-  readonly settings: SolveSettings;
-  /** Seconds since the solve began. */
-  readonly elapsed: number;
+/** Share of all the time that is left for the tiers after benefit. */
+const LAST_SHARE = 0.05;
+
+/** What one step may take. Left out: no limit. */
+export interface Budget {
+  readonly seconds?: number;
+  readonly rounds?: number;
 }
 
-/** Seconds and rounds of the search; without any limit it runs a fixed number of rounds. */
-export function searchBudget({ seconds, work }: SolveSettings): {
-  seconds: number;
-  rounds: number;
-} {
-  if (work !== undefined) return { seconds: Infinity, rounds: work };
-  return seconds === undefined
-    ? { seconds: Infinity, rounds: UNLIMITED_ROUNDS }
-    : { seconds: seconds * SEARCH_SHARE, rounds: Infinity };
+/** What the search before the first relaxation may take. */
+export function firstSearch({ seconds, work }: SolveSettings): Budget {
+  if (work !== undefined) return { rounds: work };
+  if (seconds === undefined) return { rounds: ROUNDS };
+  return { seconds: Math.min(FIRST_SEARCH_SECONDS, seconds * FIRST_SEARCH_SHARE) };
 }
 
-/** Rounds after which a search without limits leaves the rest to proof. */
-const UNLIMITED_ROUNDS = 200;
-
-/** What re-solving in part may use for one tier: seconds, and rounds where they are counted. */
-export function improvementBudget(of: TierPlace): { seconds: number; rounds?: number } {
-  const { place, tiers, settings, elapsed } = of;
-  const { seconds, work } = settings;
-  if (work !== undefined)
-    return { seconds: Infinity, rounds: Math.max(1, Math.ceil(work * RESOLVES_PER_ROUND)) };
-  if (seconds === undefined) return { seconds: Infinity, rounds: UNLIMITED_ROUNDS / 20 };
-  const benefit = benefitPlace(tiers);
-  const share = place < benefit ? EARLY_SHARE : place === benefit ? BENEFIT_SHARE : LAST_SHARE;
-  return { seconds: Math.max(0, seconds - elapsed) * share };
+/** What re-solving small parts of a plan may take; `seconds` where time is limited. */
+export function smallParts({ work }: SolveSettings, seconds: number): Budget {
+  if (work !== undefined) return { rounds: Math.max(1, Math.ceil(work * RESOLVES_PER_ROUND)) };
+  return Number.isFinite(seconds) ? { seconds } : { rounds: RESOLVES };
 }
 
-/** What the solve of the whole model of one tier may use of what is left. */
-export function wholeLimits({ place, tiers, settings, elapsed }: TierPlace): SolveLimits {
-  const { seconds, work, gap } = settings;
-  return {
-    ...(seconds === undefined ? {} : { seconds: Math.max(0.1, (seconds - elapsed) * WHOLE_SHARE) }),
-    ...(work === undefined ? {} : { nodes: Math.max(1, work) }),
-    ...(gap === undefined || place !== benefitPlace(tiers) ? {} : { relativeGap: gap }),
-    absoluteGap: absoluteGap(tiers[place]),
-  };
+/** Limits of a solve among few lives; `seconds` where time is limited. */
+export function coreLimits({ work, gap }: SolveSettings, seconds: number): SolveLimits {
+  const common = { relativeGap: gap ?? 0 };
+  if (work !== undefined) return { ...common, nodes: Math.max(1, work * NODES_PER_ROUND) };
+  return Number.isFinite(seconds)
+    ? { ...common, seconds: Math.max(0.1, seconds) }
+    : { ...common, nodes: ROUNDS };
 }
 
-function absoluteGap(tier: Tier | undefined): number {
-  if (tier?.commitment) return 0.999;
-  return Math.max(1e-6, (tier?.tolerance ?? 0) / 2);
+/** Seconds of the whole that are kept for the tiers after benefit. */
+export function lastSeconds({ seconds }: SolveSettings): number {
+  return (seconds ?? 0) * LAST_SHARE;
 }

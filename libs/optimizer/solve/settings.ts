@@ -1,5 +1,6 @@
-import type { Plan } from '#domain/plan.js';
+import type { Decisions, Plan } from '#domain/plan.js';
 import type { ConflictMember } from '#domain/tier.js';
+import type { FoundBound } from './bounds.js';
 
 /** When a solve stops. Without `seconds` and `work` it runs until every tier is proven. */
 export interface SolveSettings {
@@ -9,6 +10,8 @@ export interface SolveSettings {
   /** Gap of the benefit tier at which to stop, as a share. Left out: 0. */
   readonly gap?: number;
   readonly seed: number;
+  /** Threads that solve side by side, 1 or 2: one searches, the other proves. Left out: 1. */
+  readonly threads?: 1 | 2;
 }
 
 /** What a solve tells while it runs. */
@@ -20,6 +23,27 @@ export interface SolveProgress {
   readonly gap: number | null;
 }
 
+/** What one thread of a solve tells the other. */
+export type News =
+  | { readonly kind: 'plan'; readonly decisions: Decisions }
+  | ({ readonly kind: 'bound' } & FoundBound);
+
+/** The other thread of a solve. */
+export interface Partner {
+  /** What it has told since the last call. */
+  news(): readonly News[];
+  tell(news: News): void;
+  /** Waits a moment for news. */
+  pause(): void;
+}
+
+export interface SolveRun {
+  readonly settings: SolveSettings;
+  readonly around: SolveSurroundings;
+  /** Decisions of an earlier plan to begin from; what the campus no longer admits is mended. */
+  readonly start?: Decisions;
+}
+
 /** The world outside, given to a solve. */
 export interface SolveSurroundings {
   /** Seconds since the solve began. */
@@ -28,6 +52,8 @@ export interface SolveSurroundings {
   onProgress(progress: SolveProgress): void;
   /** It is proven that there is no plan; what cannot all hold, as far as it is narrowed down. */
   onNoPlan(conflict: readonly ConflictMember[]): void;
+  /** A second thread that bounds while this one searches, or the other way round. Left out: none. */
+  readonly partner?: Partner;
   /** A verified plan that is better than any before. */
   onPlan(plan: Plan, values: readonly number[]): void;
 }

@@ -1,70 +1,88 @@
 import type { Campus } from '#domain/campus.js';
-import { NO_DECISIONS, type Decisions, type Plan } from '#domain/plan.js';
-import type { Ending, SolveReport, TierResult } from '#domain/tier.js';
-import { campusCharges } from '#estimating/site-charges/campus-charges.js';
+import type { Plan } from '#domain/plan.js';
+import { NO_DECISIONS } from '#domain/plan.js';
+import type { Ending, SolveReport } from '#domain/tier.js';
 import type { Solver } from '#mip/solver.js';
-import { seededRandom } from '#units/random.js';
-import type { Ground } from '../columns/add-columns.js';
-import { possibleLifecycles } from '../columns/lifecycles.js';
+import { seededRandom, type Random } from '#units/random.js';
 import { adopt } from '../construct/adopt.js';
 import { construct, RECIPES } from '../construct/construct.js';
 import { improve } from '../improve/improve.js';
+import type { Prices } from '../improve/ranking.js';
 import { ruinAndRecreate } from '../improve/ruin-and-recreate.js';
 import { decisionsOf, type SearchState } from '../search/state.js';
 import { stateOf } from '../search/state-of.js';
 import { tablesOf, type Tables } from '../search/tables.js';
-import { benefitPlace, tiersOf, type Tier } from '../tiers/tier-list.js';
-import { compareTiers } from '../tiers/tier-values.js';
-import { improvementBudget, searchBudget, wholeLimits, type TierPlace } from './budget.js';
+import { tiersOf } from '../tiers/tier-list.js';
+import { Board } from './board.js';
+import { coreLimits, firstSearch, lastSeconds, smallParts, type Budget } from './budget.js';
 import { conflictSet } from './conflict-set.js';
-import { judgeDecisions, verifiedIncumbent, type Incumbent } from './incumbent.js';
-import type { SolveSettings, SolveSurroundings } from './settings.js';
-import { relaxationBound, solveTier, type TierOutcome } from './solve-tier.js';
+import { groundOf } from './ground-of.js';
+import { question, Relaxations, solvePart } from './part-solve.js';
+import { restricted } from './restricted.js';
+import type { SolveRun } from './settings.js';
+import { relaxationBound, solveTier, type Relaxation } from './solve-tier.js';
 import { tierResult } from './tier-report.js';
+
+export type { SolveRun } from './settings.js';
 
 export interface SolveResult {
   readonly report: SolveReport;
   readonly plan?: Plan;
 }
 
-export interface SolveRun {
-  readonly settings: SolveSettings;
-  readonly around: SolveSurroundings;
-  /** Decisions of an earlier plan to begin from; what the campus no longer admits is mended. */
-  readonly start?: Decisions;
-}
+/** Lives that a solve among the cheapest chooses from; doubled where that is solved to its end. */
+const CORE_LIVES = 700;
 
-/** Solves a campus tier by tier. Blocks its thread, so it belongs in a worker. */
+/** Seconds of one solve among few lives, and of the re-solves and the search between two of them. */
+const CORE_SECONDS = 10;
+const PARTS_SECONDS = 4;
+const SEARCH_SECONDS = 2;
+
+/** Shares of a tier's time for its core and for small parts; the rest is for the whole. */
+const CORE_SHARE = 0.3;
+const PARTS_SHARE = 0.15;
+
+/** Share of the time left that one tier before benefit may take. */
+const EARLY_SHARE = 0.3;
+
+/**
+ * Solves a campus tier by tier. Blocks its thread, so it belongs in a worker. Where a partner bounds in
+ * a second thread, this one leaves the proofs to it and looks for better plans.
+ */
 export function solveCampus(campus: Campus, solver: Solver, run: SolveRun): SolveResult {
   return new CampusSolve(campus, solver, run).solve();
 }
 
 class CampusSolve {
-  private readonly ground: Ground;
+  private readonly board: Board;
   private readonly tables: Tables;
-  private readonly tiers: readonly Tier[];
-  private best: Incumbent | undefined;
-  private readonly results: TierResult[] = [];
-  private stopped: 'time' | 'work' | 'cancelled' | undefined;
+  private readonly relaxations: Relaxations;
+  private readonly random: Random;
+  private lives = CORE_LIVES;
 
   constructor(
     private readonly campus: Campus,
     private readonly solver: Solver,
     private readonly run: SolveRun,
   ) {
-    const charges = campusCharges(campus);
-    this.ground = { campus, charges, lifecycles: possibleLifecycles(campus, charges) };
-    this.tables = tablesOf(this.ground);
-    this.tiers = tiersOf(campus);
+    const ground = groundOf(campus);
+    this.board = new Board({ ground, tiers: tiersOf(campus), solver }, run);
+    this.tables = tablesOf(ground);
+    this.relaxations = new Relaxations(this.board);
+    this.random = seededRandom(run.settings.seed);
   }
 
   solve(): SolveResult {
+    const { board } = this;
     this.constructFirst();
-    this.search();
-    for (const [place, tier] of this.tiers.entries()) {
-      if (this.solveOne(place, tier) === 'no-plan') return this.noPlan();
-      if (!this.best) return this.ended('-without-plan');
+    this.search(firstSearch(this.run.settings));
+    if (!board.best && this.findAny() === 'no-plan') return this.noPlan();
+    if (!board.best) return this.ended('-without-plan');
+    if (!this.run.around.partner) {
+      for (let place = 0; place < board.benefit; place++) this.workOnEarly(place);
     }
+    this.workOnBenefit();
+    for (let place = board.benefit + 1; place < board.on.tiers.length; place++) this.polish(place);
     return this.ended('');
   }
 
@@ -72,190 +90,156 @@ class CampusSolve {
     const { start } = this.run;
     if (start) this.keepIfSound(adopt(this.tables, start));
     for (const recipe of RECIPES) {
-      if (this.shouldStop()) return;
+      if (this.board.shouldStop()) return;
       this.keepIfSound(construct(this.tables, recipe));
     }
   }
 
   private keepIfSound(state: SearchState | undefined): void {
-    if (!state) return;
-    const judged = judgeDecisions(this.campus, decisionsOf(state), this.ground.charges);
-    if (judged.objections.length === 0) this.keepBetter(judged.incumbent);
+    if (state) this.board.offerUnsure(decisionsOf(state));
   }
 
   /** Searches around the best plan, all tiers at once. */
-  private search(): void {
-    if (!this.best) return;
-    const { settings, around } = this.run;
-    const { seconds, rounds } = searchBudget(settings);
-    ruinAndRecreate(stateOf(this.tables, this.best.plan.decisions), {
-      random: seededRandom(settings.seed),
+  private search({ seconds = Infinity, rounds = Infinity }: Budget, relaxation?: Relaxation): void {
+    const { board } = this;
+    if (!board.best) return;
+    const until = this.run.around.elapsed() + seconds;
+    ruinAndRecreate(stateOf(this.tables, board.best.plan.decisions), {
+      random: this.random,
       rounds,
-      done: () => this.shouldStop() || around.elapsed() >= seconds,
+      done: () => board.shouldStop() || this.run.around.elapsed() >= until,
       onBetter: (state) => {
-        this.offer(decisionsOf(state));
-        this.report(benefitPlace(this.tiers), null);
+        if (board.offer(decisionsOf(state))) board.report(board.benefit);
       },
+      ...(relaxation ? { prices: pricesOf(relaxation) } : {}),
     });
+    board.hear();
   }
 
-  /** Takes decisions that a search or the solver calls feasible; true where they are the best so far. */
-  private offer(decisions: Decisions): boolean {
-    const found = verifiedIncumbent(this.campus, decisions, this.ground.charges);
-    return found !== undefined && this.keepBetter(found);
+  /** Where no search found a plan: the solver finds one or proves that there is none. */
+  private findAny(): 'no-plan' | 'open' {
+    const { board } = this;
+    if (board.shouldStop()) return 'open';
+    const seconds = board.secondsLeft();
+    const limits = {
+      ...(Number.isFinite(seconds) ? { seconds: Math.max(0.1, seconds) } : {}),
+      ...(this.run.settings.work === undefined ? {} : { nodes: this.run.settings.work }),
+    };
+    const first = { ...question(board, 0), limits };
+    if (relaxationBound(first) === 'infeasible') return 'no-plan';
+    const outcome = solveTier({
+      ...first,
+      onBound: (bound) => board.noteBound({ place: 0, held: [], bound }),
+      onDecisions: (decisions) => board.offer(decisions),
+    });
+    if (outcome.ended === 'infeasible') return 'no-plan';
+    if (outcome.decisions) board.offer(outcome.decisions);
+    return 'open';
   }
 
-  private keepBetter(found: Incumbent): boolean {
-    if (this.best && compareTiers(this.campus, found.values, this.best.values) >= 0) return false;
-    this.best = found;
-    this.run.around.onPlan(found.plan, found.values);
-    return true;
+  /** Proves and improves one tier before benefit with a share of the time. */
+  private workOnEarly(place: number): void {
+    const { board } = this;
+    if (this.isDone(place)) return;
+    const seconds = board.secondsLeft() * EARLY_SHARE;
+    const relaxation = this.relaxations.of(place, secondsLimit(seconds));
+    if (!relaxation || this.isDone(place)) return;
+    const until = this.run.around.elapsed() + seconds;
+    this.core(place, relaxation, seconds * CORE_SHARE);
+    this.smallParts(place, relaxation, seconds * PARTS_SHARE);
+    this.whole(place, relaxation, until - this.run.around.elapsed());
   }
 
-  private solveOne(place: number, tier: Tier): 'no-plan' | 'solved' {
-    const value = this.best?.values[place];
-    const atBest = value !== undefined && tier.sense === 'min' && value <= tier.tolerance;
-    if (value !== undefined && (atBest || this.shouldStop())) {
-      const early = place < benefitPlace(this.tiers);
-      this.results.push(tierResult(tier, value, early ? 0 : null));
-      return 'solved';
+  private workOnBenefit(): void {
+    const { board } = this;
+    const place = board.benefit;
+    const keep = lastSeconds(this.run.settings);
+    const left = () => board.secondsLeft() - keep;
+    while (!this.isDone(place) && left() > 0) {
+      const relaxation = this.relaxations.of(place, secondsLimit(left()));
+      if (!relaxation || this.isDone(place)) return;
+      const share = (most: number, part: number) =>
+        this.run.around.partner ? Math.min(most, left()) : left() * part;
+      this.search(this.pause(share(SEARCH_SECONDS, PARTS_SHARE / 2)), relaxation);
+      this.core(place, relaxation, share(CORE_SECONDS, CORE_SHARE));
+      this.smallParts(place, relaxation, share(PARTS_SECONDS, PARTS_SHARE));
+      if (this.run.around.partner) continue;
+      this.whole(place, relaxation, left());
+      return;
     }
-    if (this.shouldStop()) return 'solved';
-    const floor = place < benefitPlace(this.tiers) ? 0 : null;
-    const relaxed = this.best ? (this.improveTier(place, tier) ?? floor) : null;
-    if (this.best && !this.worthWhole(place, relaxed)) {
-      this.results.push(tierResult(tier, this.best.values[place] ?? 0, relaxed));
-      return 'solved';
-    }
-    if (!this.best && this.relaxationIsImpossible(place, tier)) return 'no-plan';
-    const outcome = this.solveWhole(place, tier);
-    if (outcome.ended === 'infeasible') return this.infeasible(tier);
-    if (outcome.decisions) this.offer(outcome.decisions);
-    this.noteStop(outcome);
-    const reached = this.best?.values[place];
-    if (reached !== undefined) {
-      this.results.push(tierResult(tier, reached, tighter(tier, outcome.bound, relaxed)));
-    }
-    return 'solved';
   }
 
-  /**
-   * The whole model is solved where there is no plan yet, and for benefit where a bound is wanted;
-   * in repeatable and in short runs its root alone would take the time of all other tiers.
-   */
-  private worthWhole(place: number, relaxed: number | null): boolean {
-    const tier = this.tiers[place];
-    if (!tier || place > benefitPlace(this.tiers) || this.closeEnough(place, relaxed)) return false;
-    const { work, seconds } = this.run.settings;
-    if (work !== undefined) return false;
-    return seconds === undefined || tier.name === 'benefit';
+  /** A search between two solves: as long as time is limited, or some rounds. */
+  private pause(seconds: number): Budget {
+    const { work } = this.run.settings;
+    if (work !== undefined) return { rounds: work };
+    return Number.isFinite(seconds) ? { seconds } : { rounds: 0 };
   }
 
-  /** Bounds a tier by its relaxation and re-solves parts of the plan until the bound or its time is reached. */
-  private improveTier(place: number, tier: Tier): number | null {
-    const { settings, around } = this.run;
-    const { seconds, rounds } = improvementBudget(this.placeOf(place));
-    const until = around.elapsed() + seconds;
-    const common = { ...this.common(place, tier), shouldStop: () => this.shouldStop() };
-    const wantsBound = place <= benefitPlace(this.tiers);
-    const limits = Number.isFinite(seconds) ? { seconds: Math.max(0.5, seconds) } : {};
-    const bound = wantsBound ? relaxationBound({ ...common, limits }) : null;
-    if (bound === 'infeasible') throw contradiction(tier);
-    this.report(place, bound);
+  private isDone(place: number): boolean {
+    this.board.hear();
+    return this.board.shouldStop() || this.board.closeEnough(place);
+  }
+
+  /** Solves a tier among the lives that cost its relaxation least. */
+  private core(place: number, relaxation: Relaxation, seconds: number): void {
+    if (this.isDone(place)) return;
+    const limits = coreLimits(this.run.settings, seconds);
+    const outcome = solvePart(this.board, place, { relaxation, most: this.lives, limits });
+    if (outcome.ended === 'optimal' && !outcome.exact) this.lives *= 2;
+  }
+
+  /** Solves a tier among all lives that a better plan may have. Repeatable runs leave it out. */
+  private whole(place: number, relaxation: Relaxation, seconds: number): void {
+    if (this.isDone(place) || this.run.settings.work !== undefined) return;
+    const limits = { ...secondsLimit(seconds), relativeGap: this.run.settings.gap ?? 0 };
+    solvePart(this.board, place, { relaxation, most: Infinity, limits });
+  }
+
+  /** Re-solves a few sites at a time, among the lives that cost the relaxation least. */
+  private smallParts(place: number, relaxation: Relaxation, seconds: number): void {
+    const { board } = this;
+    const tier = board.on.tiers[place];
+    if (this.isDone(place) || !board.best || !tier) return;
+    const best = {
+      decisions: board.best.plan.decisions,
+      value: board.best.values[place] ?? 0,
+    };
+    const { ground } = restricted(board.on.ground, {
+      tier,
+      relaxation,
+      best,
+      most: 2 * this.lives,
+    });
+    this.improve(place, { ground, seconds });
+  }
+
+  private improve(
+    place: number,
+    { ground = this.board.on.ground, seconds }: { ground?: Board['on']['ground']; seconds: number },
+  ): void {
+    const { board } = this;
+    const until = this.run.around.elapsed() + seconds;
+    const { rounds } = smallParts(this.run.settings, seconds);
     improve({
-      ...common,
-      random: seededRandom(settings.seed * 1000 + place),
-      best: () => this.best?.plan.decisions ?? NO_DECISIONS,
+      ...question(board, place),
+      ground,
+      random: this.random,
+      best: () => board.best?.plan.decisions ?? NO_DECISIONS,
       take: (decisions) => {
-        const better = this.offer(decisions);
-        if (better) this.report(place, bound);
+        const better = board.offer(decisions);
+        if (better) board.report(place);
         return better;
       },
-      done: () => this.closeEnough(place, bound),
-      secondsLeft: () => until - around.elapsed(),
+      done: () => this.isDone(place),
+      secondsLeft: () => until - this.run.around.elapsed(),
       ...(rounds === undefined ? {} : { rounds }),
     });
-    return bound;
   }
 
-  /** Where even fractions of sites and people keep no rule, whole ones cannot; and that is soon known. */
-  private relaxationIsImpossible(place: number, tier: Tier): boolean {
-    const limits = wholeLimits(this.placeOf(place));
-    const shouldStop = () => this.shouldStop();
-    return relaxationBound({ ...this.common(place, tier), shouldStop, limits }) === 'infeasible';
-  }
-
-  private solveWhole(place: number, tier: Tier): TierOutcome {
-    let bound: number | null = null;
-    this.report(place, bound);
-    return solveTier({
-      ...this.common(place, tier),
-      limits: wholeLimits(this.placeOf(place)),
-      ...(this.best ? { start: this.best.plan.decisions } : {}),
-      shouldStop: () => this.shouldStop(),
-      onBound: (found) => {
-        bound = found;
-        this.report(place, bound);
-      },
-      onDecisions: (decisions) => {
-        this.offer(decisions);
-        this.report(place, bound);
-      },
-    });
-  }
-
-  private common(place: number, tier: Tier) {
-    const { ground, solver } = this;
-    const values = this.best?.values ?? [];
-    const held = new Map(this.tiers.slice(0, place).map((t, i) => [t.name, values[i] ?? 0]));
-    return { ground, solver, tier: tier.name, held, seed: this.run.settings.seed };
-  }
-
-  private placeOf(place: number): TierPlace {
-    const elapsed = this.run.around.elapsed();
-    return { place, tiers: this.tiers, settings: this.run.settings, elapsed };
-  }
-
-  /** Proven, or within the gap that was asked for. */
-  private closeEnough(place: number, bound: number | null): boolean {
-    const tier = this.tiers[place];
-    const value = this.best?.values[place] ?? 0;
-    if (!tier || tierResult(tier, value, bound).proven) return true;
-    const { gap } = this.run.settings;
-    if (gap === undefined || bound === null || tier.name !== 'benefit') return false;
-    return Math.abs(value - bound) <= gap * Math.max(1, Math.abs(value));
-  }
-
-  private report(place: number, bound: number | null): void {
-    const tier = this.tiers[place];
-    if (!tier) return;
-    const objective = this.best?.values[place] ?? null;
-    const shown = tierResult(tier, objective ?? 0, bound);
-    const gap = objective === null ? null : shown.gap;
-    this.run.around.onProgress({ tier: tier.name, objective, bound: shown.bound, gap });
-  }
-
-  /** Only where no plan is in hand can it turn out that there is none. */
-  private infeasible(tier: Tier): 'no-plan' {
-    if (this.best) throw contradiction(tier);
-    return 'no-plan';
-  }
-
-  private noteStop({ reason }: TierOutcome): void {
-    if (reason) this.stopped = reason === 'interrupted' ? this.stopReason() : reason;
-  }
-
-  private shouldStop(): boolean {
-    const { seconds } = this.run.settings;
-    const { around } = this.run;
-    return around.shouldStop() || (seconds !== undefined && around.elapsed() >= seconds);
-  }
-
-  private stopReason(): 'time' | 'work' | 'cancelled' {
-    if (this.run.around.shouldStop()) return 'cancelled';
-    const { seconds, work } = this.run.settings;
-    const timeIsUp = seconds !== undefined && this.run.around.elapsed() >= seconds;
-    return work === undefined || timeIsUp ? 'time' : 'work';
+  /** Improves a tier after benefit: no proof is sought for these. */
+  private polish(place: number): void {
+    if (!this.isDone(place)) this.improve(place, { seconds: this.board.secondsLeft() * 0.8 });
   }
 
   private noPlan(): SolveResult {
@@ -264,24 +248,36 @@ class CampusSolve {
   }
 
   private ended(suffix: '' | '-without-plan'): SolveResult {
-    const upToBenefit = this.results.slice(0, benefitPlace(this.tiers) + 1);
-    const proven = suffix === '' && upToBenefit.every((t) => t.proven);
-    const reason = this.stopped ?? this.stopReason();
-    const how = reason === 'cancelled' ? reason : (`${reason}-limit` as const);
-    const ending: Ending = proven ? 'proven' : `${how}${suffix}`;
+    const { board } = this;
+    board.hear();
+    const values = board.best?.values ?? [];
+    const tiers = board.best
+      ? board.on.tiers.map((tier, place) =>
+          tierResult(tier, values[place] ?? 0, board.bounds.of(place, values)),
+        )
+      : [];
+    const proven = suffix === '' && tiers.slice(0, board.benefit + 1).every((tier) => tier.proven);
+    const why = this.run.around.shouldStop() ? 'cancelled' : this.limitReached();
+    const ending: Ending = proven ? 'proven' : `${why}${suffix}`;
     return {
-      report: { ending, tiers: this.results, conflict: [] },
-      ...(this.best ? { plan: this.best.plan } : {}),
+      report: { ending, tiers, conflict: [] },
+      ...(board.best ? { plan: board.best.plan } : {}),
     };
+  }
+
+  private limitReached(): 'time-limit' | 'work-limit' {
+    const { work } = this.run.settings;
+    return work === undefined || this.board.shouldStop() ? 'time-limit' : 'work-limit';
   }
 }
 
-function contradiction(tier: Tier): Error {
-  return new Error(`the solver calls ${tier.name} infeasible while a verified plan is in hand`);
+/** Share of the bound of benefit that is little for one site. */
+const LITTLE = 0.004;
+
+function pricesOf({ costOf, bound }: Relaxation): Prices {
+  return { costOf: (life) => costOf.get(life) ?? 0, little: LITTLE * Math.abs(bound) };
 }
 
-/** The better of two bounds. */
-function tighter(tier: Tier, a: number | null, b: number | null): number | null {
-  if (a === null || b === null) return a ?? b;
-  return tier.sense === 'min' ? Math.max(a, b) : Math.min(a, b);
+function secondsLimit(seconds: number): { seconds?: number } {
+  return Number.isFinite(seconds) ? { seconds: Math.max(0.1, seconds) } : {};
 }

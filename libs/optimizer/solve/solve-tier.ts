@@ -1,5 +1,6 @@
 import type { Decisions } from '#domain/plan.js';
 import type { SolveLimits, SolveOutcome, Solver } from '#mip/solver.js';
+import type { Lifecycle } from '#rules/columns.js';
 import type { Ground } from '../columns/add-columns.js';
 import { planModel, type HeldTiers } from '../model/plan-model.js';
 import { readDecisions } from '../model/read-decisions.js';
@@ -16,6 +17,8 @@ export interface TierSolve {
   readonly shouldStop: () => boolean;
   readonly onBound: (bound: number) => void;
   readonly onDecisions: (decisions: Decisions) => void;
+  /** Decisions found elsewhere since the last call, to be taken up; `undefined`: none. */
+  readonly newDecisions?: () => Decisions | undefined;
 }
 
 /** How the solve of one tier ended, in words of the landscape program. */
@@ -37,6 +40,12 @@ export function solveTier(of: TierSolve): TierOutcome {
       shouldStop: of.shouldStop,
       onBound: (bound) => Math.abs(bound) < 1e20 && of.onBound(bound),
       onPoint: (values) => of.onDecisions(readDecisions(columns, values)),
+      ...(of.newDecisions && {
+        newPoint: () => {
+          const found = of.newDecisions?.();
+          return found && startPoint(columns, found);
+        },
+      }),
     },
   });
   switch (outcome.kind) {
@@ -59,11 +68,23 @@ function finite(bound: number): number | null {
   return Number.isFinite(bound) ? bound : null;
 }
 
-/** A bound of one tier by its relaxation: no plan that holds the earlier tiers can be better. */
-export function relaxationBound(
-  of: Pick<TierSolve, 'ground' | 'solver' | 'tier' | 'held' | 'seed' | 'shouldStop' | 'limits'>,
-): number | null | 'infeasible' {
-  const { model } = planModel(of.ground, of.tier, of.held);
+/** A relaxation at its optimum. */
+export interface Relaxation {
+  readonly bound: number;
+  /** What taking up a life would cost the relaxation at least, at or above 0: its reduced cost. */
+  readonly costOf: ReadonlyMap<Lifecycle, number>;
+  /** Share of a life that the relaxation takes. */
+  readonly valueOf: ReadonlyMap<Lifecycle, number>;
+}
+
+type Question = Pick<
+  TierSolve,
+  'ground' | 'solver' | 'tier' | 'held' | 'seed' | 'shouldStop' | 'limits'
+>;
+
+/** Solves a tier with fractions of sites and people allowed; `null` where it was stopped. */
+export function relaxTier(of: Question): Relaxation | null | 'infeasible' {
+  const { model, columns } = planModel(of.ground, of.tier, of.held);
   const outcome = of.solver.solve(model, {
     limits: of.limits,
     seed: of.seed,
@@ -71,5 +92,25 @@ export function relaxationBound(
     hooks: { shouldStop: of.shouldStop },
   });
   if (outcome.kind === 'infeasible') return 'infeasible';
-  return outcome.kind === 'optimal' ? outcome.objective : null;
+  if (outcome.kind !== 'optimal') return null;
+  const sign = model.sense === 'maximize' ? -1 : 1;
+  const reduced = outcome.duals?.columns ?? new Float64Array(model.variables.length);
+  const byLife = (numbers: ArrayLike<number>, factor: number) =>
+    new Map(
+      of.ground.lifecycles.map((l, i) => {
+        const column = columns.lifecycles[i]?.variable.column ?? -1;
+        return [l, Math.max(0, factor * (numbers[column] ?? 0))] as const;
+      }),
+    );
+  return {
+    bound: outcome.objective,
+    costOf: byLife(reduced, sign),
+    valueOf: byLife(outcome.values, 1),
+  };
+}
+
+/** A bound of one tier by its relaxation: no plan that holds the earlier tiers can be better. */
+export function relaxationBound(of: Question): number | null | 'infeasible' {
+  const relaxed = relaxTier(of);
+  return relaxed === null || relaxed === 'infeasible' ? relaxed : relaxed.bound;
 }

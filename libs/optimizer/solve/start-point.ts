@@ -8,9 +8,7 @@ export function startPoint(columns: Columns, decisions: Decisions): PartialPoint
   const year = (y: Decisions['hires'][number]['year']) => yearIndexOf(columns.campus.calendar, y);
   const key = (...parts: (string | number)[]) => parts.join('\u0000');
   const counts = new Map<string, number>([
-    ...decisions.placements.map(
-      (p) => [key('build', placementKey(p)), 1] as const,
-    ),
+    ...decisions.placements.map((p) => [key('build', placementKey(p)), 1] as const),
     ...decisions.hires.map((h) => [key('hire', h.position, year(h.year)), h.count] as const),
     ...decisions.workDays.map((w) => [key('days', w.workDay, year(w.year)), w.count] as const),
     ...decisions.purchases.map((p) => [key('buy', p.season), p.cubicYards] as const),

@@ -31,3 +31,9 @@ function towardsReachable(tier: Tier, value: number, bound: number): number {
 function grainOf(tier: Tier): number {
   return tier.commitment ? 1 : 0.01;
 }
+
+/** The better of two bounds; `null`: not known. */
+export function tighterBound(tier: Tier, a: number | null, b: number | null): number | null {
+  if (a === null || b === null) return a ?? b;
+  return tier.sense === 'min' ? Math.max(a, b) : Math.min(a, b);
+}

@@ -13,12 +13,16 @@ export function planBenefit(campus: Campus, plan: Plan): number {
       placementPoints(campus, candidate(campus, placement.site), placedPartsOf(campus, placement)),
     0,
   );
-  const aspirations = campus.commitments
+  return sites + aspirationPoints(campus, plan);
+}
+
+/** Points of the aspirations that a plan serves, each by the share of it that is kept. Thousandths. */
+export function aspirationPoints(campus: Campus, plan: Plan): number {
+  return campus.commitments
     .filter((c) => c.strength === 'aspiration')
     .reduce((sum, c) => {
       const { amount, whole } = commitmentShortfall(campus, plan, c);
       const kept = whole > 0 ? Math.max(0, 1 - amount / whole) : amount > 0 ? 0 : 1;
       return sum + c.points * 1000 * kept;
     }, 0);
-  return sites + aspirations;
 }

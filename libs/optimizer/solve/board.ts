@@ -1,0 +1,133 @@
+import type { Campus } from '#domain/campus.js';
+import type { Decisions } from '#domain/plan.js';
+import type { Solver } from '#mip/solver.js';
+import type { Ground } from '../columns/add-columns.js';
+import type { HeldTiers } from '../model/plan-model.js';
+import { benefitPlace, type Tier } from '../tiers/tier-list.js';
+import { compareTiers } from '../tiers/tier-values.js';
+import { Bounds, type FoundBound } from './bounds.js';
+import { judgeDecisions, verifiedIncumbent, type Incumbent } from './incumbent.js';
+import type { News, SolveRun } from './settings.js';
+import { tierResult } from './tier-report.js';
+
+export interface BoardGround {
+  readonly ground: Ground;
+  readonly tiers: readonly Tier[];
+  readonly solver: Solver;
+}
+
+/**
+ * What one thread of a solve knows: the best verified plan, the bounds, and when to stop. Where two
+ * threads solve side by side, each has a board, and they tell each other what is new.
+ */
+export class Board {
+  readonly bounds: Bounds;
+  best: Incumbent | undefined;
+
+  constructor(
+    readonly on: BoardGround,
+    readonly run: SolveRun,
+  ) {
+    this.bounds = new Bounds(on.tiers);
+  }
+
+  get campus(): Campus {
+    return this.on.ground.campus;
+  }
+
+  get benefit(): number {
+    return benefitPlace(this.on.tiers);
+  }
+
+  /** Takes decisions that a search or the solver calls feasible; true where they are the best so far. */
+  offer(decisions: Decisions): boolean {
+    const found = verifiedIncumbent(this.campus, decisions, this.on.ground.charges);
+    return found !== undefined && this.keepBetter(found);
+  }
+
+  /** Takes decisions that need not keep every rule. */
+  offerUnsure(decisions: Decisions): boolean {
+    const judged = judgeDecisions(this.campus, decisions, this.on.ground.charges);
+    return judged.objections.length === 0 && this.keepBetter(judged.incumbent);
+  }
+
+  private keepBetter(found: Incumbent): boolean {
+    if (this.best && compareTiers(this.campus, found.values, this.best.values) >= 0) return false;
+    this.best = found;
+    this.run.around.onPlan(found.plan, found.values);
+    this.tell({ kind: 'plan', decisions: found.plan.decisions });
+    return true;
+  }
+
+  noteBound(found: FoundBound): void {
+    this.bounds.note(found);
+    this.tell({ kind: 'bound', ...found });
+    this.report(found.place);
+  }
+
+  private tell(news: News): void {
+    this.run.around.partner?.tell(news);
+  }
+
+  /** Takes in what the other thread has told. */
+  hear(): void {
+    for (const news of this.run.around.partner?.news() ?? []) {
+      if (news.kind === 'bound') this.bounds.note(news);
+      else this.hearPlan(news.decisions);
+    }
+  }
+
+  private hearPlan(decisions: Decisions): void {
+    const { incumbent } = judgeDecisions(this.campus, decisions, this.on.ground.charges);
+    if (this.best && compareTiers(this.campus, incumbent.values, this.best.values) >= 0) return;
+    this.best = incumbent;
+    this.run.around.onPlan(incumbent.plan, incumbent.values);
+  }
+
+  /** Values of the tiers before `place`, of the best plan. */
+  held(place: number): readonly number[] {
+    return this.best?.values.slice(0, place) ?? [];
+  }
+
+  heldTiers(place: number): HeldTiers {
+    const values = this.held(place);
+    return new Map(this.on.tiers.slice(0, place).map((t, i) => [t.name, values[i] ?? 0]));
+  }
+
+  /** Proven, or for benefit within the gap that was asked for. */
+  closeEnough(place: number): boolean {
+    const tier = this.on.tiers[place];
+    if (!this.best || !tier) return false;
+    const value = this.best.values[place] ?? 0;
+    const bound = this.bounds.of(place, this.best.values);
+    if (tierResult(tier, value, bound).proven) return true;
+    const { gap } = this.run.settings;
+    if (gap === undefined || bound === null || place !== this.benefit) return false;
+    return Math.abs(value - bound) <= gap * Math.max(1, Math.abs(value));
+  }
+
+  shouldStop(): boolean {
+    const { settings, around } = this.run;
+    if (around.shouldStop()) return true;
+    return settings.seconds !== undefined && around.elapsed() >= settings.seconds;
+  }
+
+  secondsLeft(): number {
+    const { settings, around } = this.run;
+    return settings.seconds === undefined ? Infinity : settings.seconds - around.elapsed();
+  }
+
+  report(place: number): void {
+    const tier = this.on.tiers[place];
+    if (!tier) return;
+    const value = this.best?.values[place];
+    const bound = this.best ? this.bounds.of(place, this.best.values) : null;
+    const shown = tierResult(tier, value ?? 0, bound);
+    this.run.around.onProgress({
+      tier: tier.name,
+      objective: value ?? null,
+      bound: shown.bound,
+      gap: value === undefined ? null : shown.gap,
+    });
+  }
+}

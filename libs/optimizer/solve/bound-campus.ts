@@ -1,0 +1,58 @@
+import type { Campus } from '#domain/campus.js';
+import type { Solver } from '#mip/solver.js';
+import { Board } from './board.js';
+import { groundOf } from './ground-of.js';
+import { Relaxations, solvePart } from './part-solve.js';
+import type { SolveRun } from './settings.js';
+import { tiersOf } from '../tiers/tier-list.js';
+
+/** Share of the whole time that proving one tier before benefit may take. */
+const EARLY_SHARE = 0.4;
+
+/**
+ * The second thread of a solve: waits for the first plan, then proves tier by tier that none is better,
+ * and tells each bound, and each plan that it comes upon. Ends where all tiers up to benefit are proven.
+ */
+export function boundCampus(campus: Campus, solver: Solver, run: SolveRun): void {
+  const tiers = tiersOf(campus);
+  const board = new Board({ ground: groundOf(campus), tiers, solver }, run);
+  const relaxations = new Relaxations(board);
+  const givenUp = new Set<string>();
+  while (!board.shouldStop()) {
+    board.hear();
+    const place = openPlace(board, givenUp);
+    if (place === undefined) run.around.partner?.pause();
+    else proveTier({ board, relaxations, givenUp }, place);
+  }
+}
+
+interface Proof {
+  readonly board: Board;
+  readonly relaxations: Relaxations;
+  readonly givenUp: Set<string>;
+}
+
+function keyOf(board: Board, place: number): string {
+  return `${place}:${board.held(place).join(',')}`;
+}
+
+function openPlace(board: Board, givenUp: ReadonlySet<string>): number | undefined {
+  if (!board.best) return undefined;
+  for (let place = 0; place <= board.benefit; place++) {
+    if (!board.closeEnough(place) && !givenUp.has(keyOf(board, place))) return place;
+  }
+  return undefined;
+}
+
+function proveTier({ board, relaxations, givenUp }: Proof, place: number): void {
+  const key = keyOf(board, place);
+  const total = board.run.settings.seconds ?? Infinity;
+  const left = board.secondsLeft();
+  const most = place < board.benefit ? Math.min(left, total * EARLY_SHARE) : left;
+  const limits = Number.isFinite(most) ? { seconds: Math.max(0.1, most) } : {};
+  const relaxation = relaxations.of(place, limits);
+  board.hear();
+  if (!relaxation || board.closeEnough(place)) return;
+  const outcome = solvePart(board, place, { relaxation, most: Infinity, limits });
+  if (outcome.reason === 'time' && key === keyOf(board, place)) givenUp.add(key);
+}
