@@ -5,7 +5,9 @@ import { DefaultsController } from './defaults/defaults.controller.js';
 import { DocumentsController } from './documents/documents.controller.js';
 import { EstimatesController } from './estimates/estimates.controller.js';
 import { SuitabilityController } from './estimates/suitability.controller.js';
+import { ExportsController } from './exports/exports.controller.js';
 import { HealthController } from './health/health.controller.js';
+import { ImportsController } from './imports/imports.controller.js';
 import { PlansController } from './plans/plans.controller.js';
 import { PORTS, type ApiPorts } from './ports.js';
 import { SitesController } from './sites/sites.controller.js';
@@ -22,7 +24,9 @@ export class ApiModule {
         DefaultsController,
         DocumentsController,
         EstimatesController,
+        ExportsController,
         HealthController,
+        ImportsController,
         PlansController,
         SitesController,
         SolvesController,

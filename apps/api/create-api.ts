@@ -7,6 +7,7 @@ import { FastifyAdapter, type NestFastifyApplication } from '@nestjs/platform-fa
 import { ApiModule } from './api.module.js';
 import { refuseForeignHost, refuseForeignOrigin } from './guards/foreign-requests.js';
 import { securityHeaders } from './guards/security-headers.js';
+import { takeFileBodies } from './imports/file-body.js';
 import { openApiOf } from './openapi.js';
 import type { ApiPorts } from './ports.js';
 import { ProblemFilter } from './problems/problem-filter.js';
@@ -38,6 +39,7 @@ export async function createApi(
   app.setGlobalPrefix('api');
   app.useGlobalPipes(new StandardSchemaValidationPipe({ exceptionFactory: requestInvalid }));
   app.useGlobalFilters(new ProblemFilter());
+  takeFileBodies(app);
   guard(app, options);
   const openApi = JSON.stringify(openApiOf(app));
   app.getHttpAdapter().get('/api/openapi.json', (_request, reply) => {

@@ -2,6 +2,7 @@ import type { CampusReader } from '#planning/ports/campus-reader.js';
 import type { CampusStore } from '#planning/ports/campus-store.js';
 import type { DecisionStore } from '#planning/ports/decision-store.js';
 import type { DocumentWriter } from '#planning/ports/document-writer.js';
+import type { Exchange } from '#planning/ports/exchange.js';
 import type { PlanChecker } from '#planning/ports/plan-checker.js';
 import type { PlanStore } from '#planning/ports/plan-store.js';
 import type { SolveQueue } from '#planning/ports/solve-queue.js';
@@ -17,6 +18,7 @@ export interface ApiPorts {
   readonly reader: CampusReader;
   readonly checker: PlanChecker;
   readonly writer: DocumentWriter;
+  readonly exchange: Exchange;
 }
 
 export const PORTS = Symbol('PORTS');

@@ -2,6 +2,7 @@ import { openStore } from '#persistence/open-store.js';
 import { defaultLeaseTiming, type LeaseTiming } from '#planning/lease-timing.js';
 import type { CampusReader } from '#planning/ports/campus-reader.js';
 import type { DocumentWriter } from '#planning/ports/document-writer.js';
+import type { Exchange } from '#planning/ports/exchange.js';
 import type { PlanChecker } from '#planning/ports/plan-checker.js';
 import { watchLeases } from '#planning/use-cases/watch-leases.js';
 import { createApi } from './create-api.js';
@@ -11,6 +12,7 @@ export interface ApiAdapters {
   readonly reader: CampusReader;
   readonly checker: PlanChecker;
   readonly writer: DocumentWriter;
+  readonly exchange: Exchange;
 }
 
 export interface RunApiOptions {

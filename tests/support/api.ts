@@ -1,4 +1,5 @@
 import type { NestFastifyApplication } from '@nestjs/platform-fastify';
+import { fileExchange } from '#apps/adapters/file-exchange.js';
 import { createApi } from '#apps/api/create-api.js';
 import type { ApiPorts } from '#apps/api/ports.js';
 import { anError, aWarning } from '#domain/problem.js';
@@ -38,8 +39,9 @@ const reader: ApiPorts['reader'] = {
   },
 };
 
-const adapters: Pick<ApiPorts, 'reader' | 'checker' | 'writer'> = {
+const adapters: Pick<ApiPorts, 'reader' | 'checker' | 'writer' | 'exchange'> = {
   reader,
+  exchange: fileExchange,
   checker: { check: async () => ({ verified: true, breaches: [] }) },
   writer: {
     list: async () => [
