@@ -4,6 +4,7 @@
  */
 import type { Bench, Timing } from './bench.js';
 import { generate } from './commands/generate.js';
+import { optimizer } from './commands/optimizer.js';
 import { UsageError } from './commands/shape-options.js';
 import { FULL, measure } from './measure.js';
 import { BENCHES } from './registry.js';
@@ -11,7 +12,7 @@ import { BENCHES } from './registry.js';
 type Command = (args: readonly string[]) => void | Promise<void>;
 
 /** What is not timed run against run, and so has options and a report of its own. */
-const COMMANDS: Readonly<Record<string, Command>> = { generate };
+const COMMANDS: Readonly<Record<string, Command>> = { generate, optimizer };
 
 const [first = '', ...rest] = process.argv.slice(2);
 try {

@@ -74,7 +74,7 @@ function factsOf(draw: Draw): SitePart['facts'] {
     ph: 7,
     organicMatterPercent: 3.5,
     leadMgPerKg: 50,
-    slopePercent: draw.pick([1, 2, 3, 8, 18]),
+    slopePercent: draw.pick([1, 2, 3, 8, 11]),
     sunHours: draw.pick([6, 7, 8, 9]),
     walkersPerDay: draw.chance(0.04) ? 'unknown' : draw.whole(35, 480) * 10,
     waterFeet: 40,

@@ -1,0 +1,70 @@
+import { lastOf, type Moment, type PeerRun } from '../peers/outcome.js';
+import type { Contest } from './contest.js';
+
+/** A plan within this share of another counts as equal to it. */
+const MATCHED = 1e-4;
+/** No gap counts as smaller than this when gaps are compared. */
+const GAP_FLOOR = 1e-3;
+
+/** |value - bound| / max(|value|, 1). */
+export function gapOf({ objective, bound }: Pick<PeerRun, 'objective' | 'bound'>) {
+  if (objective === undefined || bound === undefined) return undefined;
+  return Math.abs(objective - bound) / Math.max(1, Math.abs(objective));
+}
+
+/** First second at which a run had a plan at least as good as a value, within 1e-4 of it. */
+export function secondsTo(run: PeerRun, value: number): number | undefined {
+  const least = value - MATCHED * Math.abs(value);
+  return run.moments.find(({ objective = -Infinity }) => objective >= least)?.seconds;
+}
+
+/** First second at which a run's best gap so far was at most a share. */
+export function secondsToGap(run: PeerRun, gap: number): number | undefined {
+  const seen: Moment[] = [];
+  return run.moments.find((moment) => {
+    seen.push(moment);
+    const now = gapOf({ ...objectiveIn(seen), ...boundIn(seen) });
+    return now !== undefined && now <= gap;
+  })?.seconds;
+}
+
+function objectiveIn(seen: readonly Moment[]): { objective?: number } {
+  const objective = lastOf(seen, 'objective');
+  return objective === undefined ? {} : { objective };
+}
+
+function boundIn(seen: readonly Moment[]): { bound?: number } {
+  const bound = lastOf(seen, 'bound');
+  return bound === undefined ? {} : { bound };
+}
+
+export interface Verdict {
+  /** Best plan of any peer, on any formulation. */
+  readonly bestPeer?: number;
+  /** Seconds in which ours had a plan as good. */
+  readonly matchedAfter?: number;
+  readonly ourGap?: number;
+  /** Smallest gap of any peer. */
+  readonly peerGap?: number;
+  /** Our gap over the best peer's, neither taken below 0.1 %. */
+  readonly gapRatio?: number;
+}
+
+/** What is asked of ours: the peers' best plan within a tenth of the time, and half their gap at its end. */
+export function judge({ ours, peers }: Contest): Verdict {
+  const plans = peers.flatMap(({ run }) => (run.objective === undefined ? [] : [run.objective]));
+  const gaps = peers.flatMap(({ run }) => gapOf(run) ?? []);
+  const bestPeer = plans.length > 0 ? Math.max(...plans) : undefined;
+  const peerGap = gaps.length > 0 ? Math.min(...gaps) : undefined;
+  const ourGap = gapOf(ours);
+  const matchedAfter = bestPeer === undefined ? ours.firstPlan : secondsTo(ours, bestPeer);
+  return {
+    ...(bestPeer === undefined ? {} : { bestPeer }),
+    ...(matchedAfter === undefined ? {} : { matchedAfter }),
+    ...(ourGap === undefined ? {} : { ourGap }),
+    ...(peerGap === undefined ? {} : { peerGap }),
+    ...(ourGap === undefined || peerGap === undefined
+      ? {}
+      : { gapRatio: Math.max(ourGap, GAP_FLOOR) / Math.max(peerGap, GAP_FLOOR) }),
+  };
+}
