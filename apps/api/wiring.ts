@@ -6,5 +6,10 @@ import type { ApiAdapters } from './run-api.js';
 
 /** The adapters of the api process. */
 export function apiAdapters(): ApiAdapters {
-  return { reader: campusReader, checker: ruleChecker, writer: documentWriter, exchange: fileExchange };
+  return {
+    reader: campusReader,
+    checker: ruleChecker,
+    writer: documentWriter,
+    exchange: fileExchange,
+  };
 }
