@@ -22,6 +22,9 @@ export function overrideProblems(parts: SiteParts): Problem[] {
   ]);
 }
 
+/** Numbers that define what is told, and that no campus can measure. */
+const NOT_MEASURED: ReadonlySet<DefaultKey> = new Set(['cost.class-5-low', 'cost.class-5-high']);
+
 const NEAREST_SHOWN = 3;
 
 function valueProblems(record: string, own: MeasuredValue): Problem[] {
@@ -34,6 +37,12 @@ function valueProblems(record: string, own: MeasuredValue): Problem[] {
     return error('coefficient', 'OVERRIDE-UNKNOWN', [
       `There is no default named ${coefficient}.`,
       `Give one that the list of defaults has; the nearest are ${near}.`,
+    ]);
+  }
+  if (NOT_MEASURED.has(coefficient)) {
+    return error('coefficient', 'OVERRIDE-NOT-MEASURED', [
+      `The range of an estimate is set by its class: ${coefficient} is not measured.`,
+      'Leave it out; a surer design is a lower class, which this program does not estimate.',
     ]);
   }
   const stated = STATED_IN_FILE[coefficient];

@@ -99,6 +99,12 @@ describe('a measured value', () => {
     ]);
   });
 
+  test('cannot be of the class of an estimate', () => {
+    const range = own({ coefficient: 'cost.class-5-high', value: 0.3, unit: 'share' });
+    const load = loadCampusFile({ ...base, overrides: [range] });
+    expect(load).toMatchObject({ ok: false, problems: [{ code: 'OVERRIDE-NOT-MEASURED' }] });
+  });
+
   test('in the wrong unit is told the right ones', () => {
     const load = loadCampusFile({ ...base, overrides: [own({ unit: 'tons' })] });
     if (load.ok) throw new Error('a wrong unit was let through');

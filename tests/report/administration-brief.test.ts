@@ -74,6 +74,19 @@ describe('the brief of a small campus', () => {
     expect(documentProblems(document)).toEqual([]);
   });
 
+  test('says of every kind of number how it is worked out and where it comes from', () => {
+    const told = textOf(document);
+    expect(told).toContain('Where the numbers come from');
+    for (const { number, how, source } of overview.sources) {
+      for (const part of [number, how, source]) expect(told).toContain(part);
+    }
+    const named = overview.sources.map(({ number }) => number);
+    expect(named).toContain('Care');
+    expect(overview.sources.find(({ number }) => number === 'Costs')?.source).toMatch(
+      /^[a-z ]+ \(\d\)/,
+    );
+  });
+
   test('carries program, version, data date, status and how near it is to proven', () => {
     expect(document).toMatchObject({
       program: 'Planted ground program',

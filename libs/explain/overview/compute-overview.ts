@@ -17,6 +17,7 @@ import { nextYear } from './next/next-year.js';
 import type { PlanOverview } from './plan-overview.js';
 import { promiseRows } from './promises/promise-rows.js';
 import { solveSentence } from './solve-sentence.js';
+import { sourcesOf } from './sources.js';
 import { unknownRows } from './unknowns/unknown-rows.js';
 import { hireRows } from './years/hire-rows.js';
 import { yearRows } from './years/year-rows.js';
@@ -53,6 +54,7 @@ export function planOverview(campus: Campus, plan: Plan, report: SolveReport): P
     promises,
     unknowns: unknownRows(ground),
     cautions: cautionsOf(ground),
+    sources: sourcesOf(ground),
     alternatives: alternatives(ground),
     totals: totalsOf(ground),
   };

@@ -38,6 +38,8 @@ export interface PlanOverview {
   readonly promises: readonly PromiseRow[];
   readonly unknowns: readonly UnknownRow[];
   readonly cautions: readonly string[];
+  /** How the numbers are worked out, each kind once. */
+  readonly sources: readonly NumberSource[];
   /** What else could be decided, each worked out to the end: the plan itself comes first. */
   readonly alternatives: readonly Alternative[];
   readonly totals: {
@@ -246,6 +248,13 @@ export interface Alternative {
   readonly busySeason: string;
   /** Promises that it breaks or keeps only in part, and money that it lets lapse. */
   readonly givenUp: readonly string[];
+}
+
+/** One kind of number: its formula in words, and where its coefficients come from. */
+export interface NumberSource {
+  readonly number: string;
+  readonly how: string;
+  readonly source: string;
 }
 
 /** Something to find out: never shown as a zero. */

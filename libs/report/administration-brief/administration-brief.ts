@@ -9,6 +9,7 @@ import { limitBlocks } from '../parts/limits.js';
 import { nextSiteBlocks } from './next-site.js';
 import { optionBlocks } from './options.js';
 import { promiseBlocks } from './promises.js';
+import { sourceBlocks } from '../parts/sources.js';
 import { timelineBlocks } from '../parts/timeline.js';
 import { unknownBlocks } from './unknowns.js';
 
@@ -26,7 +27,10 @@ export function administrationBrief(overview: PlanOverview, edition: Edition): P
   });
 }
 
+/** Several sites fill the first pages, so that the table of sources then stands on the last. */
 function blocksOf(overview: PlanOverview): readonly Block[] {
+  const sources = sourceBlocks(overview);
+  const areSitesMany = overview.next.sites.length > 1;
   return [
     ...decisionBlocks(overview),
     ...nextSiteBlocks(overview),
@@ -35,9 +39,11 @@ function blocksOf(overview: PlanOverview): readonly Block[] {
     ...promiseBlocks(overview),
     ...askBlocks(overview),
     ...optionBlocks(overview),
+    ...(areSitesMany ? [] : sources),
     ...aboutBlocks(),
     pageBreak(),
     ...timelineBlocks(overview),
     ...unknownBlocks(overview),
+    ...(areSitesMany ? sources : []),
   ];
 }

@@ -8,13 +8,13 @@ import { firstSentence } from '../parts/first-sentence.js';
 /** Most lines of the table: a brief names the first, and the plan's page holds all. */
 const MOST = 4;
 /** Fewer where several sites of the first year need the room. */
-const LEAST = 2;
+const LEAST = 1;
 
 /** What is not known, of the sites that come first and of money, with who clears it. */
 export function unknownBlocks({ unknowns, next }: PlanOverview): readonly Block[] {
   const settled = new Set(next.sites.map(({ site }) => site));
   const others = unknowns.filter(({ site }) => !settled.has(site));
-  const room = Math.max(LEAST, MOST - Math.max(0, next.sites.length - 1) * 2);
+  const room = Math.max(LEAST, MOST - Math.max(0, next.sites.length - 1) * 3);
   const shown = others.slice(0, room);
   const more = others.length - shown.length;
   if (shown.length === 0) return [paragraph('Nothing else is recorded as unknown.')];

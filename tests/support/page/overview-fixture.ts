@@ -87,6 +87,13 @@ export function overviewFixture(wish: FixtureWish = usualWish): PlanOverview {
       'Soil results here are a screening, not a clearance. EHS decides what may be eaten.',
       'Keep compost and chips off tree trunks; ask the arborist before work in a root protection area.',
     ],
+    sources: [
+      {
+        number: 'Areas',
+        how: 'Inside the boundary, on the ellipsoid.',
+        source: 'campus file, WGS 84',
+      },
+    ],
     totals: {
       sitesBuilt: built.length,
       candidates: Math.max(32, built.length),
