@@ -1,5 +1,6 @@
 /** Solves a campus file as the command line does, and prints every plan and bound: `node ours-process.js CAMPUS SECONDS`. */
 import { readFileSync, writeSync } from 'node:fs';
+import { tiersOf } from '#optimizer/tiers/tier-list.js';
 import { checkPlanFile } from '#planning/check-plan-file.js';
 import { loadCampusFile } from '#planning/load-campus-file.js';
 import { solveInThread } from '#solving/solve-in-thread.js';
@@ -9,6 +10,10 @@ const [path = '', seconds = '0'] = process.argv.slice(2);
 const tell = (line: OursLine) => writeSync(1, `${JSON.stringify(line)}\n`);
 const load = loadCampusFile(readFileSync(path, 'utf8'));
 if (!load.ok) throw new Error(`${path} is no sound campus file`);
+tell({
+  kind: 'tiers',
+  tiers: tiersOf(load.campus).map(({ name, tolerance }) => ({ name, tolerance })),
+});
 const settings = { seed: 1, seconds: Number(seconds) };
 const { report, plan } = await solveInThread(load.campus, settings, {
   onPlan: (_, values) => tell({ kind: 'plan', values }),

@@ -1,10 +1,14 @@
 import { fileURLToPath } from 'node:url';
 import type { Ending, TierResult } from '#domain/tier.js';
-import { runChild } from '../peers/child.js';
+import { runChild, type ChildRun } from '../peers/child.js';
 import { known, lastOf, type Moment, type PeerRun } from '../peers/outcome.js';
 
 /** One line that our process prints. */
 export type OursLine =
+  | {
+      readonly kind: 'tiers';
+      readonly tiers: readonly { readonly name: string; readonly tolerance: number }[];
+    }
   | { readonly kind: 'plan'; readonly values: readonly number[] }
   | { readonly kind: 'bound'; readonly bound: number }
   | {
@@ -38,41 +42,54 @@ export async function runOurs(path: string, seconds: number): Promise<OursRun> {
   const told = run.lines
     .filter(({ text }) => text.startsWith('{'))
     .map(({ seconds: at, text }) => ({ at, line: JSON.parse(text) as OursLine }));
-  const result = told.map(({ line }) => line).find((line) => line.kind === 'result');
-  if (!result) {
-    const said = run.lines
-      .map(({ text }) => text)
-      .slice(-5)
-      .join('\n');
-    throw new Error(`our solve of ${path} ended without a result:\n${said}`);
-  }
-  const place = result.tiers.findIndex(({ name }) => name === 'benefit');
-  const early = result.tiers.slice(0, Math.max(0, place));
+  return read(told, run);
+}
+
+interface Told {
+  readonly at: number;
+  readonly line: OursLine;
+}
+
+/** Where the process was ended before its result, the last plan it told is what was reached. */
+function read(told: readonly Told[], run: ChildRun): OursRun {
+  const lines = told.map(({ line }) => line);
+  const result = lines.find((line) => line.kind === 'result');
+  const tiers = lines.find((line) => line.kind === 'tiers')?.tiers ?? [];
+  const place = tiers.findIndex(({ name }) => name === 'benefit');
+  const last = lines.findLast((line) => line.kind === 'plan')?.values;
+  const early: Early[] = tiers
+    .slice(0, Math.max(0, place))
+    .flatMap(({ name, tolerance }, i) => (last ? [{ name, tolerance, value: last[i] ?? 0 }] : []));
   const moments = told.flatMap(({ at, line }) => momentOf(line, at, early));
-  const benefit = result.tiers[place];
-  const firstPlan = told.find(({ line }) => line.kind === 'plan')?.at;
+  const benefit = result?.tiers.find(({ name }) => name === 'benefit');
   return {
-    ended: result.ending === 'proven' ? 'optimal' : 'stopped',
-    ending: result.ending,
-    verified: result.verified,
-    sites: result.sites,
+    ended: result?.ending === 'proven' ? 'optimal' : result ? 'stopped' : 'failed',
+    ending: result?.ending ?? `no result: ${run.lines.at(-1)?.text.slice(0, 200)}`,
+    verified: result?.verified ?? false,
+    sites: result?.sites ?? 0,
     seconds: run.seconds,
     moments,
     held: new Map(early.map(({ name, value }) => [name, value])),
-    earlyProven: early.every(({ proven }) => proven),
+    earlyProven: result !== undefined && result.tiers.slice(0, place).every(({ proven }) => proven),
     ...known({
-      firstPlan,
-      objective: benefit?.value,
+      firstPlan: told.find(({ line }) => line.kind === 'plan')?.at,
+      objective: benefit?.value ?? last?.[place],
       bound: benefit?.bound ?? lastOf(moments, 'bound'),
       peakMiB: run.peakMiB,
     }),
   };
 }
 
+interface Early {
+  readonly name: string;
+  readonly tolerance: number;
+  readonly value: number;
+}
+
 /** A plan counts for benefit once it is as good as the last one in every tier before. */
-function momentOf(line: OursLine, seconds: number, early: readonly TierResult[]): Moment[] {
+function momentOf(line: OursLine, seconds: number, early: readonly Early[]): Moment[] {
   if (line.kind === 'bound') return [{ seconds, bound: line.bound }];
-  if (line.kind === 'result') return [];
+  if (line.kind !== 'plan') return [];
   const kept = early.every(
     ({ value, tolerance }, i) => (line.values[i] ?? Infinity) <= value + tolerance + 1e-9,
   );

@@ -28,13 +28,17 @@ const INFEASIBLE =
   /^(Result - .*infeasible|Pre-processing says infeasible|Problem is infeasible|Cgl0000I .*infeasible)/im;
 
 /** Its progress is of a minimization, and so are its totals, but for LP files that it turned round. */
-export function readCbc(run: ChildRun, { sense, format }: Omit<FileRun, 'path'>): PeerRun {
+export function readCbc(
+  run: ChildRun,
+  { sense, format, seconds: limit }: Omit<FileRun, 'path'>,
+): PeerRun {
   const sign = sense === 'maximize' ? -1 : 1;
   const totalSign = format === 'mps' ? sign : 1;
   const text = run.lines.map((line) => line.text).join('\n');
   const moments = run.lines.flatMap(({ seconds, text: line }) => momentOf(line, seconds, sign));
   const ran = { seconds: run.seconds, moments, ...known({ peakMiB: run.peakMiB }) };
-  if (INFEASIBLE.test(text)) return { ended: 'infeasible', ...ran };
+  // Out of time in its preprocessing it calls a model infeasible that is not.
+  if (INFEASIBLE.test(text) && run.seconds < limit) return { ended: 'infeasible', ...ran };
   const total = (of: RegExp) => {
     const value = numberIn(of.exec(text)?.[1]);
     return value === undefined ? undefined : totalSign * value;
