@@ -1,7 +1,6 @@
 import { Command, CommanderError, Option } from 'commander';
 import { check } from './commands/check.js';
 import { defaults, type DefaultsOptions } from './commands/defaults.js';
-import { documents } from './commands/documents.js';
 import { estimate, type EstimateOptions } from './commands/estimate.js';
 import { addExchangeCommands } from './exchange-commands.js';
 import { addQuestionCommands } from './question-commands.js';
@@ -9,6 +8,7 @@ import { share, solveSeconds, wholeOrZero, wholePositive } from './option-values
 import { solve, type SolveOptions } from './commands/solve.js';
 import { suitability } from './commands/suitability.js';
 import { verify } from './commands/verify.js';
+import { addDocumentCommands } from './document-commands.js';
 import { CommandFailure, EXIT } from './exit-codes.js';
 import { terminal, type Output } from './output.js';
 
@@ -76,11 +76,7 @@ function commandLine(output: Output, done: (code: number) => void): Command {
     async (campus: string, plan: string, options: { json?: true }) =>
       done(await verify({ campus, plan }, options, output)),
   );
-  command('documents <campus> <plan>', 'Write the documents of a plan as PDF.')
-    .requiredOption('--out <folder>', 'folder to write into; made where it is missing')
-    .action(async (campus: string, plan: string, options: { out: string; json?: true }) =>
-      done(await documents({ campus, plan }, options, output)),
-    );
+  addDocumentCommands(command, output, done);
   addQuestionCommands(command, output, done);
   addReferenceCommands(command, output, done);
   addExchangeCommands(command, output, done);

@@ -31,13 +31,14 @@ export async function documents(
 ): Promise<number> {
   const input = await readCampus(files.campus);
   const { plan, file } = await readPlan(files.plan, input);
-  const breaches = checkPlanFile(input.campus, plan, file);
+  const { campus } = input;
+  const breaches = checkPlanFile(campus, plan, file);
   if (breaches.length > 0) {
     const refusal = 'The plan does not pass its checks, so no document is written:';
     throw new CommandFailure(EXIT.checkFailed, [refusal, ...breachLines(breaches)]);
   }
-  const overview = overviewOf(overviewDocument(input.campus, plan, reportOf(file)));
-  const source = documentSource({ campus: input.campus, plan, overview });
+  const overview = overviewOf(overviewDocument(campus, plan, reportOf(file)));
+  const source = documentSource({ campus, plan, overview });
   const wishes = wishesOf(source, options);
   const edition: Edition = { ...editionOf(file, source), paper: options.paper };
   await makeFolder(options.out);

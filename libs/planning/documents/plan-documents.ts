@@ -1,8 +1,12 @@
 import { siteDossier } from '#explain/documents/dossier/compute-dossier.js';
+import { campusPlaces } from '#explain/documents/long-range/compute-places.js';
+import { staffingRequest } from '#explain/documents/staffing/compute-staffing.js';
 import { administrationBrief } from '#report/administration-brief/administration-brief.js';
 import type { Edition } from '#report/document/edition.js';
 import type { PlanDocument } from '#report/document/plan-document.js';
+import { longRangePlan } from '#report/long-range-plan/long-range-plan.js';
 import { siteDossierDocument } from '#report/site-dossier/site-dossier.js';
+import { staffingRequestDocument } from '#report/staffing-request/staffing-request.js';
 import { documentKinds, type DocumentKind, type DocumentWish } from '../ports/document-writer.js';
 import type { DocumentSource } from './document-source.js';
 
@@ -18,6 +22,18 @@ const MAKERS: Readonly<Record<DocumentKind, Maker>> = {
     title: 'Administration brief',
     of: 'plan',
     make: ({ overview }, edition) => administrationBrief(overview, edition),
+  },
+  'long-range-plan': {
+    title: 'Long-range plan',
+    of: 'plan',
+    make: ({ overview, campus, ground }, edition) =>
+      longRangePlan({ overview, campus, places: campusPlaces(ground()) }, edition),
+  },
+  'staffing-request': {
+    title: 'Grounds staffing request',
+    of: 'plan',
+    make: ({ overview, ground }, edition) =>
+      staffingRequestDocument(overview, staffingRequest(ground(), overview.seasons), edition),
   },
   'site-dossier': {
     title: 'Site dossier',

@@ -1,7 +1,12 @@
 import type { JsonDocument } from '../json-document.js';
 
 /** Every kind of document, in the order in which they are listed. */
-export const documentKinds = ['administration-brief', 'site-dossier'] as const;
+export const documentKinds = [
+  'administration-brief',
+  'long-range-plan',
+  'staffing-request',
+  'site-dossier',
+] as const;
 export type DocumentKind = (typeof documentKinds)[number];
 
 export const PAPERS = ['letter', 'a4'] as const;

@@ -7,7 +7,7 @@ import { askBlocks } from '../parts/asks.js';
 import { decisionBlocks } from './decision.js';
 import { limitBlocks } from '../parts/limits.js';
 import { nextSiteBlocks } from './next-site.js';
-import { optionBlocks } from './options.js';
+import { optionBlocks } from '../parts/options.js';
 import { promiseBlocks } from './promises.js';
 import { sourceBlocks } from '../parts/sources.js';
 import { timelineBlocks } from '../parts/timeline.js';

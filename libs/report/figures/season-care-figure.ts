@@ -1,5 +1,5 @@
 import type { Figure } from '../document/figure.js';
-import { numberColumn, row, table, textColumn } from '../document/table.js';
+import { numberColumn, row, table, textColumn, type Table } from '../document/table.js';
 import { columnValues } from './bar-frame.js';
 import type { Series, StackedBars } from './bars.js';
 import { stackedBarsDrawing } from './stacked-bars.js';
@@ -22,6 +22,8 @@ export interface SeasonCare {
   readonly columnName?: string;
   /** Of the drawing, in points. Left out: 236. */
   readonly height?: number;
+  /** Of the data table. Left out: compact. */
+  readonly density?: Table['density'];
 }
 
 /**
@@ -81,7 +83,7 @@ function totalText(bars: StackedBars, column: number): string {
 function barsTable(care: SeasonCare, bars: StackedBars) {
   return table({
     caption: `${care.title}: values in ${care.unit.toLowerCase()}`,
-    density: 'compact',
+    density: care.density ?? 'compact',
     columns: [
       textColumn(care.columnName ?? 'Year', 1),
       ...bars.series.map((series) => numberColumn(series.label)),

@@ -1,5 +1,6 @@
 import type { BuildType } from '#domain/build-type.js';
 import { COMPONENTS } from '#domain/component.js';
+import { COMPONENT_WORDS } from '#domain/component-words.js';
 import type { CandidateSite } from '#domain/site.js';
 import { coefficient } from '#estimating/defaults/coefficients.js';
 import { overridesAt } from '#estimating/defaults/overrides-at.js';
@@ -8,7 +9,6 @@ import type { SiteEstimate } from '#estimating/site/site-estimate.js';
 import { sheetFactor } from '#estimating/takeoff/cardboard.js';
 import { componentAreas } from '#estimating/takeoff/component-areas.js';
 import { centiToYards } from '#units/centiyards.js';
-import { COMPONENT_WORDS } from '../component-words.js';
 import type { Ground } from '../../overview/ground.js';
 import type { ComponentArea, SiteTakeoff } from './site-dossier.js';
 

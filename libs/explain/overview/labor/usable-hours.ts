@@ -15,12 +15,35 @@ export function usableHours(
   needs: SeasonNeeds,
   sources: readonly LaborSource[],
 ): number {
+  const used = usedBySource(season, needs, sources).values();
+  return centiToHours(centiHours([...used].reduce((sum, hours) => sum + hours, 0)));
+}
+
+/** The same by source, in hours; a source of which nothing can be used is left out. */
+export function usableBySource(
+  season: SeasonInstance,
+  needs: SeasonNeeds,
+  sources: readonly LaborSource[],
+): ReadonlyMap<string, number> {
+  const used = usedBySource(season, needs, sources);
+  return new Map([...used].map(([source, hours]) => [source, centiToHours(centiHours(hours))]));
+}
+
+/** In hundredths of an hour. */
+function usedBySource(
+  season: SeasonInstance,
+  needs: SeasonNeeds,
+  sources: readonly LaborSource[],
+): ReadonlyMap<string, number> {
   const all = sources.reduce((sum, source) => sum + source.hours, 0);
   const endless = Object.fromEntries(
     TASK_CLASSES.map((c) => [c, MAY_GO_UNSERVED.includes(c) ? centiHours(all) : needs[c]]),
   ) as SeasonNeeds;
-  const { labor } = allocateSeason(season, endless, sources);
-  return centiToHours(centiHours(labor.reduce((sum, entry) => sum + entry.hours, 0)));
+  const given = new Map<string, number>();
+  for (const { source, hours } of allocateSeason(season, endless, sources).labor) {
+    given.set(source, (given.get(source) ?? 0) + hours);
+  }
+  return given;
 }
 
 /** Hours of a season's work that these people leave undone, at the least. */

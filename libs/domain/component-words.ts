@@ -1,4 +1,4 @@
-import type { Component } from '#domain/component.js';
+import type { Component } from './component.js';
 
 /** Names of components as a reader is told them. */
 export const COMPONENT_WORDS: Readonly<Record<Component, string>> = {

@@ -1,0 +1,28 @@
+import { InvalidArgumentError, Option, type Command } from 'commander';
+import { documentKinds, PAPERS, type DocumentKind } from '#planning/ports/document-writer.js';
+import { documents, type DocumentsOptions } from './commands/documents.js';
+import type { Output } from './output.js';
+
+/** The command that writes documents. */
+export function addDocumentCommands(
+  command: (usage: string, description: string) => Command,
+  output: Output,
+  done: (code: number) => void,
+): void {
+  command('documents <campus> <plan>', 'Write the documents of a plan as PDF.')
+    .requiredOption('--out <folder>', 'folder to write into; made where it is missing')
+    .option('--only <names>', `only these, with commas between: ${documentKinds.join(', ')}`, kinds)
+    .option('--site <id>', 'the site of documents about one site (default: those prepared first)')
+    .addOption(new Option('--paper <size>', 'paper').choices(PAPERS).default('letter'))
+    .action(async (campus: string, plan: string, options: DocumentsOptions) =>
+      done(await documents({ campus, plan }, options, output)),
+    );
+}
+
+function kinds(text: string): DocumentKind[] {
+  return text.split(',').map((name) => {
+    const kind = documentKinds.find((one) => one === name.trim());
+    if (kind === undefined) throw new InvalidArgumentError(`There is no document ${name.trim()}.`);
+    return kind;
+  });
+}
