@@ -1,4 +1,5 @@
 import { anError, type Problem, type ProblemText } from '#domain/problem.js';
+import { rightHanded } from '../geojson/winding.js';
 import type { CellKind, SiteColumn } from './site-columns.data.js';
 import { readNumber } from './read-number.js';
 import { fromWkt } from './wkt.js';
@@ -87,7 +88,7 @@ function spreadsheetError(text: string): CellReading | undefined {
 
 function readBoundary(text: string): CellReading {
   const reading = fromWkt(text);
-  if (reading.ok) return value({ type: 'Polygon', coordinates: reading.rings });
+  if (reading.ok) return value({ type: 'Polygon', coordinates: rightHanded(reading.rings) });
   const said: Record<typeof reading.cause, ProblemText> = {
     multipolygon: [
       'The boundary is of several pieces.',

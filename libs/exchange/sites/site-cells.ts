@@ -18,7 +18,8 @@ export function siteCell({ stage, site }: SiteRecord, column: SiteColumn): Cell 
     case 'lines':
       return Array.isArray(value) && value.length > 0 ? value.join('\n') : null;
     case 'boundary':
-      return toWkt(site.boundary.coordinates);
+      // A site that is only being put together may have no boundary yet.
+      return value === undefined ? null : toWkt(site.boundary.coordinates);
     default:
       return plainCell(value);
   }
