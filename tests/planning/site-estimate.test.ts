@@ -56,10 +56,10 @@ describe('the estimates of a site', () => {
 
   test('give the range of a default in the unit of its value', () => {
     const find = (units: 'us' | 'metric') =>
-      nodesOf(estimated({ units })).find((n) => n.name === 'density.compost');
-    expect(find('us')).toMatchObject({ value: 1000, formula: 'default, 800 to 1400' });
+      nodesOf(estimated({ units })).find((n) => n.name === 'density.wood-chips');
+    expect(find('us')).toMatchObject({ value: 500, formula: 'default, 240 to 700' });
     // 1 lb/cu yd is 0.5932764 kg/m³: NIST Special Publication 811 (2008), quoted from memory.
-    expect(find('metric')).toMatchObject({ unit: 'kg/m³', formula: 'default, 474.6 to 830.6' });
+    expect(find('metric')).toMatchObject({ unit: 'kg/m³', formula: 'default, 142.4 to 415.3' });
   });
 });
 
