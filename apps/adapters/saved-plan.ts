@@ -1,5 +1,5 @@
 import { digestOf } from '#contracts/canonical.js';
-import { toFiscalYear } from '#contracts/conversion/values.js';
+import { toPlacement } from '#contracts/conversion/lives.js';
 import { fromPlan, parsePlanFile, toPlan, type PlanFile } from '#contracts/plan-file.js';
 import type { Campus } from '#domain/campus.js';
 import type { Decisions, Plan } from '#domain/plan.js';
@@ -19,7 +19,12 @@ export function planFileOf(from: SolvedFrom, result: ThreadResult): PlanFile | u
   if (!result.plan || ending === 'no-plan' || ending.endsWith('-without-plan')) return undefined;
   const { campus, document, settings } = from;
   return fromPlan(result.plan, campus.calendar, {
-    campus: { id: campus.id, name: campus.name, digest: digestOf(document) },
+    campus: {
+      id: campus.id,
+      name: campus.name,
+      digest: digestOf(document),
+      ...(campus.benefit.position === undefined ? {} : { position: campus.benefit.position }),
+    },
     solver: {
       name: result.solverName,
       version: result.solverVersion,
@@ -62,9 +67,7 @@ export function earlierDecisions(document: unknown, campus: Campus): Decisions {
   const sites = new Set(campus.candidates.map(({ id }) => id));
   const placements = parse.ok ? parse.file.plan.placements : [];
   return {
-    placements: placements
-      .filter(({ site }) => sites.has(site))
-      .map((placement) => ({ ...placement, year: toFiscalYear(placement.year) })),
+    placements: placements.filter(({ site }) => sites.has(site)).map(toPlacement),
     ...{ hires: [], workDays: [], purchases: [] },
   };
 }

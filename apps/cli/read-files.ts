@@ -3,6 +3,7 @@ import { parsePlanFile, planOriginProblems, toPlan, type PlanFile } from '#contr
 import type { Campus } from '#domain/campus.js';
 import type { Plan } from '#domain/plan.js';
 import type { Problem } from '#domain/problem.js';
+import { inPosition } from '#planning/benefit-position.js';
 import { loadCampusFile } from '#planning/load-campus-file.js';
 import { CommandFailure, EXIT } from './exit-codes.js';
 import { problemLines } from './problem-lines.js';
@@ -54,6 +55,13 @@ export async function readCampus(path: string): Promise<CampusInput> {
   throw badFile(path, load.problems);
 }
 
+/** The campus as a position on benefit sees it; where it cannot take the position, that is the failure. */
+export function campusInPosition({ campus }: CampusInput, position: string | undefined): Campus {
+  const taken = inPosition(campus, position);
+  if (taken.ok) return taken.campus;
+  throw new CommandFailure(EXIT.badInput, problemLines([taken.problem]));
+}
+
 /** Loads a plan file made from this very campus file; whether its rows make a plan is not asked. */
 export async function readPlanFile(path: string, { document }: CampusInput): Promise<PlanFile> {
   const parse = parsePlanFile(await readText(path));
@@ -66,14 +74,17 @@ export async function readPlanFile(path: string, { document }: CampusInput): Pro
 export interface PlanInput {
   readonly file: PlanFile;
   readonly plan: Plan;
+  /** The campus in the position on benefit that was planned for. */
+  readonly campus: Campus;
 }
 
 /** Loads a plan file made from a campus file, and the plan in it. */
 export async function readPlan(path: string, input: CampusInput): Promise<PlanInput> {
   const file = await readPlanFile(path, input);
-  const reading = toPlan(file, input.campus);
+  const campus = campusInPosition(input, file.campus.position);
+  const reading = toPlan(file, campus);
   if (!reading.ok) throw badFile(path, reading.problems);
-  return { file, plan: reading.plan };
+  return { file, plan: reading.plan, campus };
 }
 
 function badFile(path: string, problems: readonly Problem[]): CommandFailure {

@@ -3,6 +3,7 @@ import { benefitSchema } from './campus-file/benefit.js';
 import { buildTypeSchema, careSchema } from './campus-file/build-types.js';
 import { calendarSchema } from './campus-file/calendar.js';
 import { compostSchema } from './campus-file/compost.js';
+import { laterChangeSchema, publishedSchema } from './campus-file/lives.js';
 import { poolSchema, positionSchema, workDaySchema } from './campus-file/labor.js';
 import { escalationSchema, fundSchema, standingCostSchema } from './campus-file/money.js';
 import {
@@ -50,6 +51,12 @@ export const campusFileSchema = z.strictObject({
   commitments: z.array(commitmentSchema).max(100).describe('In order of rank.'),
   benefit: benefitSchema,
   handPlacements: z.array(handPlacementSchema).max(500),
+  laterChanges: z
+    .array(laterChangeSchema)
+    .max(50)
+    .optional()
+    .describe('Ways in which sites may be simplified or returned. Left out: none.'),
+  published: publishedSchema.optional().describe('The plan that the campus was last told of.'),
   weather: weatherSchema.optional().describe('Left out: not recorded, and irrigation unknown.'),
   suitabilityWeightsPercent: suitabilityWeightsSchema
     .optional()

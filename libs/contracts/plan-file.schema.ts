@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { COST_LINES } from '#domain/money.js';
 import { TASK_CLASSES } from '#domain/labor.js';
+import { hireSchema, placementSchema } from './campus-file/lives.js';
 import { fiscalYearText, fundId, id } from './campus-file/values.js';
 
 export const PLAN_FILE_FORMAT = 'campus-plan/plan';
@@ -12,8 +13,6 @@ const dollars = z.number().min(0).max(100_000_000_000).describe('US dollars, two
 const cubicYards = z.number().min(0).max(1_000_000).describe('Cubic yards, two decimals.');
 const count = z.int().min(1).max(100_000);
 
-export const placementSchema = z.strictObject({ year: fiscalYearText, site: id, buildType: id });
-export const hireSchema = z.strictObject({ year: fiscalYearText, position: id, count });
 export const workDaysHeldSchema = z.strictObject({ year: fiscalYearText, workDay: id, count });
 export const purchaseSchema = z.strictObject({
   ...seasonOfYear,
@@ -91,6 +90,9 @@ export const planFileSchema = z.strictObject({
       .string()
       .regex(/^sha-256:[0-9a-f]{64}$/)
       .describe('Digest of the canonical JSON text of the campus file that was planned.'),
+    position: id
+      .optional()
+      .describe('Position on benefit that was planned for. Left out: the one of the campus file.'),
   }),
   solver: solverSchema,
   ending: z.enum(['proven', 'time-limit', 'work-limit', 'cancelled']),

@@ -3,6 +3,7 @@ import type { CampusFile } from './campus-file.schema.js';
 import { toBuildType, toCare } from './conversion/build-types.js';
 import { toCalendar } from './conversion/calendar.js';
 import { toFunds } from './conversion/funds.js';
+import { toLaterChange, toPublished } from './conversion/lives.js';
 import { toPool, toPosition, toWorkDay } from './conversion/labor.js';
 import { toCommitment, toConstruction, toHandPlacement } from './conversion/rules.js';
 import { toCandidate, toExisting, toZone } from './conversion/sites.js';
@@ -43,6 +44,8 @@ export function toDomain(file: CampusFile): Campus {
     commitments: file.commitments.map(toCommitment),
     benefit: toBenefit(file.benefit),
     handPlacements: file.handPlacements.map(toHandPlacement),
+    ...optional('laterChanges', file.laterChanges?.map(toLaterChange)),
+    ...optional('published', file.published && toPublished(file.published)),
     ...optional('weather', file.weather && toWeather(file.weather)),
     ...optional('suitabilityWeights', file.suitabilityWeightsPercent),
     ...optional('overrides', file.overrides),

@@ -10,6 +10,7 @@ import type { CampusPlaces } from '#estimating/campus-checks/places.js';
 import { measuredRootShare } from '#estimating/campus-checks/trees.js';
 import { gateProblems, withMeasuredGates } from '#estimating/gates/stated-gates.js';
 import { known } from '#units/known.js';
+import { inPosition } from './benefit-position.js';
 import { overrideProblems } from './override-problems.js';
 
 export type CampusLoad =
@@ -42,7 +43,9 @@ export function loadCampusFile(input: unknown): CampusLoad {
   const found = [...problems, ...gateProblems(measured)];
   if (hasErrors(found)) return { ok: false, problems: found };
   const campus = { ...measured, candidates: withMeasuredGates(measured) };
-  return { ok: true, campus, file: parse.file, warnings: found };
+  const taken = inPosition(campus, parse.file.benefit.position);
+  if (!taken.ok) return { ok: false, problems: [...found, taken.problem] };
+  return { ok: true, campus: taken.campus, file: parse.file, warnings: found };
 }
 
 /** The campus with areas and root protection as they were measured. */

@@ -30,8 +30,7 @@ export async function documents(
   output: Output,
 ): Promise<number> {
   const input = await readCampus(files.campus);
-  const { plan, file } = await readPlan(files.plan, input);
-  const { campus } = input;
+  const { plan, file, campus } = await readPlan(files.plan, input);
   const breaches = checkPlanFile(campus, plan, file);
   if (breaches.length > 0) {
     const refusal = 'The plan does not pass its checks, so no document is written:';

@@ -55,8 +55,8 @@ const INTERNAL =
   'This copy may hold lab values, utility detail and names of gifts; for people outside use --audience public.';
 
 async function verifiedPlan(path: string, input: CampusInput): Promise<PlanFile> {
-  const { file, plan } = await readPlan(path, input);
-  const breaches = checkPlanFile(input.campus, plan, file);
+  const { file, plan, campus } = await readPlan(path, input);
+  const breaches = checkPlanFile(campus, plan, file);
   if (breaches.length === 0) return file;
   const refusal = 'The plan does not pass its checks, so it is not exported:';
   throw new CommandFailure(EXIT.checkFailed, [refusal, ...breachLines(breaches)]);

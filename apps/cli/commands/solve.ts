@@ -7,7 +7,7 @@ import { planFileOf } from '../../adapters/saved-plan.js';
 import { EXIT } from '../exit-codes.js';
 import { asJson, type Output } from '../output.js';
 import { breachLines, counted, problemLines } from '../problem-lines.js';
-import { readCampus, writeText, type CampusInput } from '../read-files.js';
+import { campusInPosition, readCampus, writeText, type CampusInput } from '../read-files.js';
 import { ensureCanSave } from '../save-place.js';
 import { progressPrinter } from '../solve-progress.js';
 
@@ -17,12 +17,15 @@ export interface SolveOptions {
   readonly gap?: number;
   readonly seed: number;
   readonly plan?: string;
+  /** Position on benefit, by its id or name, in place of the one of the file. */
+  readonly position?: string;
   readonly json?: true;
 }
 
 /** `solve CAMPUS.json`: solves, verifies, saves, and says how near to proven the plan is. */
 export async function solve(path: string, options: SolveOptions, output: Output): Promise<number> {
-  const input = await readCampus(path);
+  const read = await readCampus(path);
+  const input = { ...read, campus: campusInPosition(read, positionId(options.position)) };
   if (options.plan !== undefined) await ensureCanSave(options.plan, path);
   for (const line of problemLines(input.warnings)) output.note(line);
   const began = performance.now();
@@ -36,6 +39,11 @@ export async function solve(path: string, options: SolveOptions, output: Output)
   const solved = { campus: input.campus, result, verified, seconds, options };
   print(solved, output);
   return exitCode(solved);
+}
+
+/** `Kitchen first` as `kitchen-first`. */
+function positionId(name: string | undefined): string | undefined {
+  return name?.trim().toLowerCase().replaceAll(' ', '-');
 }
 
 function settingsOf({ seconds, work, gap, seed }: SolveOptions): SolveSettings {

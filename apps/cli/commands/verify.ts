@@ -5,7 +5,7 @@ import { checkPlanFile } from '#planning/check-plan-file.js';
 import { EXIT } from '../exit-codes.js';
 import { asJson, type Output } from '../output.js';
 import { breachLines, counted } from '../problem-lines.js';
-import { readCampus, readPlanFile } from '../read-files.js';
+import { campusInPosition, readCampus, readPlanFile } from '../read-files.js';
 
 /**
  * `verify CAMPUS.json PLAN.json`: recomputes a saved plan from the campus file alone. A file that is
@@ -17,7 +17,8 @@ export async function verify(
   output: Output,
 ): Promise<number> {
   const input = await readCampus(files.campus);
-  const breaches = breachesOf(await readPlanFile(files.plan, input), input.campus);
+  const file = await readPlanFile(files.plan, input);
+  const breaches = breachesOf(file, campusInPosition(input, file.campus.position));
   const verified = breaches.length === 0;
   if (options.json) {
     output.out(asJson({ verified, breaches }));

@@ -37,6 +37,11 @@ export const exclusiveGroupSchema = z.strictObject({
   reason: text,
 });
 
+const returnedCounts = z
+  .literal(true)
+  .optional()
+  .describe('A site that is returned to lawn still counts. Left out: it does not.');
+
 export const commitmentTestSchema = z.discriminatedUnion('kind', [
   z.strictObject({
     kind: z.literal('sites-each-year'),
@@ -44,14 +49,21 @@ export const commitmentTestSchema = z.discriminatedUnion('kind', [
     from: fiscalYearText,
     to: fiscalYearText,
     countsFromSqFt: squareFeet.describe('Smallest area that counts as a site.'),
+    returnedCounts,
   }),
   z.strictObject({
     kind: z.literal('named-site'),
     site: id,
     by: fiscalYearText.describe('Prepared no later than this fiscal year.'),
     buildTypes: anyOrIds,
+    returnedCounts,
   }),
-  z.strictObject({ kind: z.literal('area'), areaSqFt: squareFeet, by: fiscalYearText }),
+  z.strictObject({
+    kind: z.literal('area'),
+    areaSqFt: squareFeet,
+    by: fiscalYearText,
+    returnedCounts,
+  }),
   z.strictObject({ kind: z.literal('no-new-positions-before'), year: fiscalYearText }),
   z.strictObject({
     kind: z.literal('no-unserved-care'),
@@ -59,7 +71,7 @@ export const commitmentTestSchema = z.discriminatedUnion('kind', [
     seasons: z.union([z.literal('all'), z.array(id).min(1)]),
   }),
   z.strictObject({ kind: z.literal('only-build-types'), buildTypes: z.array(id).min(1) }),
-  z.strictObject({ kind: z.literal('zone-balance'), leastPerZone: wholeCount }),
+  z.strictObject({ kind: z.literal('zone-balance'), leastPerZone: wholeCount, returnedCounts }),
 ]);
 
 /** A promise with an owner, a date and a test, in order of rank. */

@@ -104,6 +104,21 @@ export const candidateSiteSchema = z.strictObject({
     .min(0.1)
     .max(20)
     .describe("Capital cost against the type's own; 1 is usual."),
+  phasing: z
+    .strictObject({
+      mostYearsApart: z.int().min(1).max(4).describe('Most years between the two halves.'),
+    })
+    .optional()
+    .describe('It may be built in two halves. Left out: at once only.'),
+  laterChanges: z
+    .array(id)
+    .max(50)
+    .optional()
+    .describe('Later changes of the campus that may be made to it. Left out: none.'),
+  temporary: z
+    .literal(true)
+    .optional()
+    .describe('A build that sure works will end is accepted. Left out: it is not.'),
   notes: z.array(longText).max(100),
 });
 

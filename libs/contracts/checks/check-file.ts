@@ -12,6 +12,7 @@ import { giftProblems } from './gifts.js';
 import { handPlacementProblems } from './hand-placements.js';
 import { laborProblems } from './labor.js';
 import { siteOrderProblems } from './order-of-sites.js';
+import { publishedProblems } from './lives.js';
 import { rangeProblems } from './range-problems.js';
 import { referenceProblems } from './references.js';
 import { restrictedFundProblems } from './restricted-funds.js';
@@ -37,6 +38,7 @@ const CHECKS: readonly ((view: FileView) => Problem[])[] = [
   siteOrderProblems,
   commitmentProblems,
   handPlacementProblems,
+  publishedProblems,
   weatherProblems,
 ];
 

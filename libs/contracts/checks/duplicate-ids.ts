@@ -26,6 +26,7 @@ export function duplicateIdProblems(view: FileView): Problem[] {
     family('works', view.construction),
     family('exclusive group', view.exclusiveGroups),
     family('commitment', view.commitments),
+    family('later change', view.laterChanges),
     (view.calendar?.seasons ?? []).map(({ id }) => ({ record: 'calendar', id })),
     (view.benefit?.criteria ?? []).map(({ id }) => ({ record: `benefit criterion ${id}`, id })),
   ];

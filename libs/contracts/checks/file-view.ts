@@ -38,6 +38,8 @@ export interface GivenIds {
   readonly existing: ReadonlySet<string>;
   readonly sites: ReadonlySet<string>;
   readonly buildTypes: ReadonlySet<string>;
+  readonly positions: ReadonlySet<string>;
+  readonly laterChanges: ReadonlySet<string>;
   /** Undefined where the calendar could not be read: then nothing is said about seasons. */
   readonly seasons: ReadonlySet<string> | undefined;
 }
@@ -51,6 +53,8 @@ export type FileView = { readonly [List in ListName]: CampusFile[List] } & {
   readonly care: CampusFile['care'] | undefined;
   readonly compost: CampusFile['compost'] | undefined;
   readonly benefit: CampusFile['benefit'] | undefined;
+  readonly laterChanges: NonNullable<CampusFile['laterChanges']>;
+  readonly published: CampusFile['published'];
   readonly escalationPercent: CampusFile['escalationPercent'] | undefined;
   readonly materialWastePercent: number | undefined;
   readonly weather: CampusFile['weather'];
@@ -71,6 +75,8 @@ export function fileView(parts: FileParts, document: Record<string, unknown>): F
     care: parts.care,
     compost: parts.compost,
     benefit: parts.benefit,
+    laterChanges: parts.laterChanges ?? [],
+    published: parts.published,
     escalationPercent: parts.escalationPercent,
     materialWastePercent: parts.materialWastePercent,
     weather: parts.weather,
@@ -99,6 +105,8 @@ function givenIds(parts: FileParts, document: Record<string, unknown>): GivenIds
     existing,
     sites: new Set([...candidates, ...existing]),
     buildTypes: idsIn(document.buildTypes),
+    positions: idsIn(document.positions),
+    laterChanges: idsIn(document.laterChanges),
     seasons: parts.calendar && idsIn(parts.calendar.seasons),
   };
 }

@@ -1,3 +1,4 @@
+import { toFiscalYear } from '../conversion/values.js';
 import type { FileView } from './file-view.js';
 import type { Reference } from './reference.js';
 
@@ -15,6 +16,7 @@ export function siteReferences(view: FileView): SiteReferences {
         each(`fund ${fund.id}`, 'restriction.sites', listed(fund.restriction.sites)),
       ),
       ...view.construction.flatMap((works) => each(`works ${works.id}`, 'sites', works.sites)),
+      ...publishedSites(view, 'built'),
     ],
     candidates: [
       ...view.precedence.flatMap(({ before, after }) => {
@@ -28,8 +30,17 @@ export function siteReferences(view: FileView): SiteReferences {
         test.kind === 'named-site' ? each(`commitment ${id}`, 'test.site', [test.site]) : [],
       ),
       ...view.handPlacements.flatMap(({ site }) => each(`hand placement ${site}`, 'site', [site])),
+      ...publishedSites(view, 'to build'),
     ],
   };
+}
+
+/** Sites that were published for years before the plan are built by now; the others are not. */
+function publishedSites(view: FileView, which: 'built' | 'to build'): Reference[] {
+  const first = view.time?.firstYear ?? 0;
+  return (view.published?.placements ?? [])
+    .filter(({ year }) => toFiscalYear(year) < first === (which === 'built'))
+    .flatMap(({ site }) => each('published plan', `placements[${site}].site`, [site]));
 }
 
 export function buildTypeReferences(view: FileView): readonly Reference[] {
@@ -50,6 +61,13 @@ export function buildTypeReferences(view: FileView): readonly Reference[] {
       'buildTypes' in test
         ? each(`commitment ${id}`, 'test.buildTypes', listed(test.buildTypes))
         : [],
+    ),
+    ...view.laterChanges.flatMap(({ id, from, buildType }) => [
+      ...each(`later change ${id}`, 'from', listed(from)),
+      ...each(`later change ${id}`, 'buildType', buildType === undefined ? [] : [buildType]),
+    ]),
+    ...(view.published?.placements ?? []).flatMap(({ site, buildType }) =>
+      each('published plan', `placements[${site}].buildType`, [buildType]),
     ),
     ...view.handPlacements.flatMap(({ site, buildType }) =>
       buildType === undefined ? [] : each(`hand placement ${site}`, 'buildType', [buildType]),

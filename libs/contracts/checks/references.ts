@@ -1,5 +1,6 @@
 import { anError, type Problem } from '#domain/problem.js';
 import { nearest } from '../reading/nearest.js';
+import { changeReferences, publishedPositions } from './lives.js';
 import { buildTypeReferences, siteReferences } from './reference-lists.js';
 import type { Reference } from './reference.js';
 import { seasonReferences } from './season-references.js';
@@ -19,6 +20,8 @@ export function referenceProblems(view: FileView): Problem[] {
     ...missing('site', ids.sites, siteReferences(view).candidates),
     ...notCandidates(view, siteReferences(view).candidates),
     ...missing('build type', ids.buildTypes, buildTypeReferences(view)),
+    ...missing('later change', ids.laterChanges, changeReferences(view)),
+    ...missing('position', ids.positions, publishedPositions(view)),
     ...(ids.seasons ? missing('season', ids.seasons, seasonReferences(view)) : []),
   ];
 }

@@ -17,6 +17,7 @@ export function totalProblems(view: FileView): Problem[] {
     ),
     ...careTotals(view),
     ...weightTotals(view),
+    ...positionTotals(view),
     ...suitabilityTotal(view),
   ];
 }
@@ -69,6 +70,30 @@ function suitabilityTotal({ suitabilityWeightsPercent: weights }: FileView): Pro
       'Correct them so that they add up to 100, or leave them out for the defaults.',
     ]),
   ];
+}
+
+function positionTotals({ benefit }: FileView): Problem[] {
+  const known = new Set(benefit?.criteria.map(({ id }) => id));
+  return (benefit?.positions ?? []).flatMap(({ id, weightPoints }) => {
+    const place = { record: `benefit position ${id}`, field: 'weightPoints' };
+    const stray = Object.keys(weightPoints).find((criterion) => !known.has(criterion));
+    if (stray !== undefined) {
+      return [
+        anError({ ...place, code: 'REFERENCE-MISSING', value: stray }, [
+          `There is no benefit criterion called ${stray} in this file.`,
+          'Name criteria that are there.',
+        ]),
+      ];
+    }
+    const total = sum(Object.values(weightPoints));
+    if (Math.abs(total - 100) <= 0.005) return [];
+    return [
+      anError({ ...place, code: 'BENEFIT-WEIGHTS-TOTAL', value: total }, [
+        `The weights add up to ${total} points, not to 100.`,
+        'Share out exactly 100 points.',
+      ]),
+    ];
+  });
 }
 
 function weightTotals({ benefit }: FileView): Problem[] {

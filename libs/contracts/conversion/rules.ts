@@ -12,12 +12,25 @@ export function toCommitment(commitment: CampusFile['commitments'][number]): Com
 
 function toTest(test: TestPart): CommitmentTest {
   switch (test.kind) {
-    case 'sites-each-year':
-      return { ...test, from: toFiscalYear(test.from), to: toFiscalYear(test.to) };
-    case 'named-site':
-      return { ...test, by: toFiscalYear(test.by) };
-    case 'area':
-      return { kind: 'area', sqFt: test.areaSqFt, by: toFiscalYear(test.by) };
+    case 'sites-each-year': {
+      const { returnedCounts, ...same } = test;
+      const years = { from: toFiscalYear(test.from), to: toFiscalYear(test.to) };
+      return { ...same, ...years, ...optional('returnedCounts', returnedCounts) };
+    }
+    case 'named-site': {
+      const { returnedCounts, ...same } = test;
+      const by = toFiscalYear(test.by);
+      return { ...same, by, ...optional('returnedCounts', returnedCounts) };
+    }
+    case 'area': {
+      const { areaSqFt: sqFt, returnedCounts } = test;
+      const by = toFiscalYear(test.by);
+      return { kind: 'area', sqFt, by, ...optional('returnedCounts', returnedCounts) };
+    }
+    case 'zone-balance': {
+      const { returnedCounts, ...same } = test;
+      return { ...same, ...optional('returnedCounts', returnedCounts) };
+    }
     case 'no-new-positions-before':
       return { kind: test.kind, year: toFiscalYear(test.year) };
     default:

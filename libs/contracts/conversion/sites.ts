@@ -25,6 +25,9 @@ export function toCandidate(site: CandidatePart): CandidateSite {
     ...optional('earliest', year(site.earliest)),
     ...optional('latest', year(site.latest)),
     costFactor: site.costFactor,
+    ...optional('phasing', site.phasing),
+    ...optional('laterChanges', site.laterChanges),
+    ...optional('temporary', site.temporary),
     notes: site.notes,
   };
 }

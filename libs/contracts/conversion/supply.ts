@@ -4,7 +4,7 @@ import type { Escalation, StandingCost } from '#domain/money.js';
 import { yardsToCenti } from '#units/centiyards.js';
 import { dollarsToCents } from '#units/cents.js';
 import type { CampusFile } from '../campus-file.schema.js';
-import { mapValues, toShare } from './values.js';
+import { mapValues, optional, toShare } from './values.js';
 
 export function toCompost(compost: CampusFile['compost']): CompostSupply {
   return {
@@ -31,8 +31,18 @@ export function toEscalation(percent: CampusFile['escalationPercent']): Escalati
   };
 }
 
-export function toBenefit({ criteria, discountPercent }: CampusFile['benefit']): BenefitSpec {
+/** Planning judgement, no published authority: what $1,000 of wasted capital weighs, in points. */
+const STRANDED_POINTS_PER_1000 = 1;
+
+/** Benefit with the weights of the criteria; the position that a file names is for the loader to take. */
+export function toBenefit(benefit: CampusFile['benefit']): BenefitSpec {
+  const { criteria, discountPercent, positions, strandedPointsPer1000Dollars: stranded } = benefit;
   return {
+    pointsPer1000Stranded: stranded ?? STRANDED_POINTS_PER_1000,
+    ...optional(
+      'positions',
+      positions?.map(({ weightPoints, ...same }) => ({ ...same, weights: weightPoints })),
+    ),
     criteria: criteria.map(({ weightPoints, ...same }) => ({ ...same, weight: weightPoints })),
     discount: toShare(discountPercent),
   };

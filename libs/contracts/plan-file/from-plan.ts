@@ -4,6 +4,7 @@ import type { Ending, TierResult } from '#domain/tier.js';
 import { centiToHours } from '#units/centihours.js';
 import { centiToYards } from '#units/centiyards.js';
 import { centsToDollars } from '#units/cents.js';
+import { fromPlacement } from '../conversion/lives.js';
 import { fromFiscalYear } from '../conversion/values.js';
 import { PLAN_FILE_FORMAT, type PlanFile, type PlanPart } from '../plan-file.schema.js';
 import { inOrder } from './order.js';
@@ -36,7 +37,7 @@ function planPart(plan: Plan, calendar: Calendar): PlanPart {
     return { year: fromFiscalYear(year), season: season.id };
   };
   return {
-    placements: placements.map(inFileYear),
+    placements: placements.map(fromPlacement),
     hires: hires.map(inFileYear),
     workDays: workDays.map(inFileYear),
     compostPurchases: purchases.map(({ season, cubicYards }) => ({ ...when(season), cubicYards })),

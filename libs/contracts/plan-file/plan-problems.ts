@@ -9,9 +9,25 @@ type Row = Readonly<Record<string, string | number>>;
 /** Rows of a plan that name what the campus does not have, or that cannot be counted exactly. */
 export function planPartProblems(plan: PlanPart, campus: Campus): Problem[] {
   const judge = rowJudge(campus);
-  return Object.entries(plan).flatMap(([list, rows]) =>
-    (rows as readonly Row[]).flatMap((row) => judge(`${list} ${rowName(row)}`, row)),
-  );
+  const { placements, ...lists } = plan;
+  return [
+    ...placements.flatMap((placement) => placementProblems(placement, judge)),
+    ...Object.entries(lists).flatMap(([list, rows]) =>
+      (rows as readonly Row[]).flatMap((row) => judge(`${list} ${rowName(row)}`, row)),
+    ),
+  ];
+}
+
+/** A second half lies in a planned year as well, and a change is one of the campus. */
+function placementProblems(
+  { secondHalf, change, ...row }: PlanPart['placements'][number],
+  judge: (record: string, row: Row) => Problem[],
+): Problem[] {
+  const record = `placements ${rowName(row)}`;
+  return [
+    ...judge(record, { ...row, ...(change ? { change: change.id } : {}) }),
+    ...(secondHalf === undefined ? [] : judge(`${record} secondHalf`, { year: secondHalf })),
+  ];
 }
 
 /** `labor FY2030 summer gardener care-food`: what tells the row from others. */
@@ -42,6 +58,7 @@ function knownIds(campus: Campus): Readonly<Record<string, ReadonlySet<string>>>
     workDay: new Set(ids(campus.workDays)),
     source: new Set([...ids(campus.pools), ...ids(campus.workDays), ...ids(campus.positions)]),
     fund: new Set(ids(campus.funds)),
+    change: new Set(ids(campus.laterChanges ?? [])),
   };
 }
 

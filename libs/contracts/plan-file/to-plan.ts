@@ -5,6 +5,7 @@ import type { Problem } from '#domain/problem.js';
 import { hoursToCenti } from '#units/centihours.js';
 import { yardsToCenti } from '#units/centiyards.js';
 import { dollarsToCents } from '#units/cents.js';
+import { toHire, toPlacement } from '../conversion/lives.js';
 import { toFiscalYear } from '../conversion/values.js';
 import type { PlanFile } from '../plan-file.schema.js';
 import { planPartProblems } from './plan-problems.js';
@@ -28,8 +29,8 @@ export function toPlan({ plan }: PlanFile, campus: Campus): PlanReading {
     ok: true,
     plan: {
       decisions: {
-        placements: plan.placements.map(inFiscalYear),
-        hires: plan.hires.map(inFiscalYear),
+        placements: plan.placements.map(toPlacement),
+        hires: plan.hires.map(toHire),
         workDays: plan.workDays.map(inFiscalYear),
         purchases: plan.compostPurchases.map((row) => ({
           season: when(row),

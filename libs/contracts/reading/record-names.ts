@@ -16,6 +16,7 @@ const NOUNS: Readonly<Record<string, string>> = {
   exclusiveGroups: 'exclusive group',
   commitments: 'commitment',
   handPlacements: 'hand placement',
+  laterChanges: 'later change',
 };
 
 /** Parts that are one record rather than a list. */
@@ -24,6 +25,7 @@ const SINGLES: Readonly<Record<string, string>> = {
   compost: 'compost',
   weather: 'weather',
   benefit: 'benefit',
+  published: 'published plan',
   care: 'care',
   escalationPercent: 'escalation',
 };

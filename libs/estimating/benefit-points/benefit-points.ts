@@ -9,15 +9,22 @@ import { valueOr } from '#units/known.js';
 import { componentAreas } from '../takeoff/component-areas.js';
 import type { Life } from '../site-charges/life.js';
 import type { PlacedPart } from '../site-charges/placed-parts.js';
+import { careAvoided } from './care-avoided.js';
 import { strandedOf } from '../site-charges/stranded.js';
 
 /** Slope from which mowing is counted as hazardous, in percent: planning judgement. */
 const STEEP_PERCENT = 10;
 
+/** A site as it would be built. */
+export interface SiteAsBuilt {
+  readonly site: CandidateSite;
+  readonly type: BuildType;
+}
+
 /** What one criterion measures on a site as it would be built. */
 export function measured(
-  site: CandidateSite,
-  type: BuildType,
+  campus: Campus,
+  { site, type }: SiteAsBuilt,
   criterion: BenefitCriterion,
 ): number {
   const areas = componentAreas(site.areaSqFt, type.shares);
@@ -29,6 +36,7 @@ export function measured(
     'converted-area': () => site.areaSqFt,
     'slope-mowing-removed': () => steepArea(site, criterion.whenUnknown),
     teaching: () => areas['annual-bed'],
+    'care-avoided': () => careAvoided(campus, type, site.areaSqFt),
   };
   return measures[criterion.measure]();
 }
@@ -42,7 +50,7 @@ function steepArea(site: CandidateSite, whenUnknown: number): number {
 /** Points a year: sum over criteria of weight x measure / reference. */
 export function pointsPerYear(campus: Campus, site: CandidateSite, type: BuildType): number {
   return campus.benefit.criteria.reduce(
-    (sum, c) => sum + (c.weight * measured(site, type, c)) / c.reference,
+    (sum, c) => sum + (c.weight * measured(campus, { site, type }, c)) / c.reference,
     0,
   );
 }

@@ -14,7 +14,8 @@ export function careByAge(ground: Ground): CareByAge[] {
     for (const { index, age, order } of caredSeasons(campus.calendar, life)) {
       const bands = seasons[index];
       const band = Math.min(age, 4) - 1;
-      if (bands) bands[band] = (bands[band] ?? 0) + of.share * careHoursAt(charges, of, { age, order });
+      if (bands)
+        bands[band] = (bands[band] ?? 0) + of.share * careHoursAt(charges, of, { age, order });
     }
   };
   for (const site of campus.existing) {

@@ -125,7 +125,9 @@ function mainlyFor({ campus }: Ground, { site, buildType: type }: Placement): st
     .map((c) => ({
       name: c.name.toLowerCase(),
       points:
-        (c.weight * measured(candidate(campus, site), buildType(campus, type), c)) / c.reference,
+        (c.weight *
+          measured(campus, { site: candidate(campus, site), type: buildType(campus, type) }, c)) /
+        c.reference,
     }))
     .filter(({ points: share }) => share >= 0.5)
     .sort((a, b) => b.points - a.points)
