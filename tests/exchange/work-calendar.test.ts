@@ -24,7 +24,13 @@ async function events(of: PlanFile = plan, year = 'FY2028') {
   const calendar = new ICAL.Component(ICAL.parse(await calendarText(of, year)) as never[]);
   return calendar.getAllSubcomponents('vevent').map((component) => {
     const { endDate, startDate, summary, uid } = new ICAL.Event(component);
-    return { uid, summary, starts: startDate.toString(), ends: endDate.toString(), isDate: startDate.isDate };
+    return {
+      uid,
+      summary,
+      starts: startDate.toString(),
+      ends: endDate.toString(),
+      isDate: startDate.isDate,
+    };
   });
 }
 
