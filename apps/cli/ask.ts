@@ -1,14 +1,19 @@
 import type { Plan } from '#domain/plan.js';
 import type { TierResult } from '#domain/tier.js';
-import { answerQuestion, type Answer, type Question } from '#planning/answer-question.js';
+import {
+  answerQuestion,
+  type AnswerTo,
+  type QuestionKind,
+  type QuestionOf,
+} from '#planning/answer-question.js';
 import { openResolverPool } from '#solving/resolver-pool.js';
 import { solveInThread } from '#solving/solve-in-thread.js';
 import { CommandFailure, EXIT } from './exit-codes.js';
-import type { Output } from './output.js';
+import { asJson, type Output } from './output.js';
 import { readCampus, readPlan, type CampusInput } from './read-files.js';
 
 /** Seconds that a question takes at the most, unless told otherwise. */
-export const QUESTION_SECONDS = 28;
+const QUESTION_SECONDS = 28;
 
 /** Share of the time for a first plan, where none is given. */
 const FIRST_PLAN_SHARE = 0.3;
@@ -30,22 +35,18 @@ export interface AskedFiles {
 }
 
 /** A plan to ask about, and where it is from. */
-export interface Base {
+interface Base {
   readonly input: CampusInput;
   readonly plan: Plan;
   readonly tiers: readonly TierResult[];
 }
 
 /** Reads the plan that is asked about; without one, solves the campus for a share of the time. */
-export async function basePlan(
-  files: AskedFiles,
-  options: AskOptions,
-  output: Output,
-): Promise<Base> {
+async function basePlan(files: AskedFiles, options: AskOptions, output: Output): Promise<Base> {
   const input = await readCampus(files.campus);
   if (files.plan !== undefined) {
-    const { plan, file } = await readPlan(files.plan, input);
-    return { input, plan, tiers: file.tiers };
+    const { plan, file, campus } = await readPlan(files.plan, input);
+    return { input: { ...input, campus }, plan, tiers: file.tiers };
   }
   const seconds = (options.seconds ?? QUESTION_SECONDS) * FIRST_PLAN_SHARE;
   output.note(`No plan is given: planning for ${Math.round(seconds)} seconds first.`);
@@ -61,12 +62,33 @@ export async function basePlan(
   ]);
 }
 
+/** One question with what it needs from the command line. */
+export interface Asking<K extends QuestionKind> {
+  readonly question: QuestionOf<K>;
+  readonly files: AskedFiles;
+  readonly options: AskOptions;
+  readonly lines: (answer: AnswerTo<K>) => string[];
+}
+
+/** Asks, and prints the answer as lines or as JSON. */
+export async function askAndPrint<K extends QuestionKind>(
+  { question, files, options, lines }: Asking<K>,
+  output: Output,
+): Promise<number> {
+  const began = performance.now();
+  const base = await basePlan(files, options, output);
+  const answer = await ask(question, base, { options, output, began });
+  if (options.json) output.out(asJson(answer));
+  else for (const line of lines(answer)) output.out(line);
+  return EXIT.fine;
+}
+
 /** Answers a question about a plan within its time, on threads of its own. */
-export async function ask(
-  question: Question,
+async function ask<K extends QuestionKind>(
+  question: QuestionOf<K>,
   base: Base,
   { options, output, began }: { options: AskOptions; output: Output; began: number },
-): Promise<Answer> {
+): Promise<AnswerTo<K>> {
   const used = (performance.now() - began) / 1000;
   const seconds = (options.seconds ?? QUESTION_SECONDS) - used;
   const pool = openResolverPool({ seconds: Math.max(0.5, seconds * RESOLVING_SHARE) });

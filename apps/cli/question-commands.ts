@@ -1,5 +1,7 @@
 import type { Command } from 'commander';
-import { nextSite, type NextSiteOptions } from './commands/next-site.js';
+import { askAndPrint, type AskedFiles, type AskOptions } from './ask.js';
+import { limitsLines } from './lines/limits-lines.js';
+import { nextSiteLines } from './lines/next-site-lines.js';
 import { solveSeconds, wholeOrZero, wholePositive } from './option-values.js';
 import type { Output } from './output.js';
 
@@ -18,10 +20,26 @@ export function addQuestionCommands(
         wholePositive,
       )
       .option('--seed <n>', 'seed of the search', wholeOrZero, 1);
+  const filesOf = (campus: string, plan: string | undefined): AskedFiles => ({
+    campus,
+    ...(plan === undefined ? {} : { plan }),
+  });
 
   question('next-site <campus> [plan]', 'Which site next year, and why not the others.')
     .option('--top <n>', 'choices to print', wholePositive, 6)
-    .action(async (campus: string, plan: string | undefined, options: NextSiteOptions) =>
-      done(await nextSite({ campus, ...(plan === undefined ? {} : { plan }) }, options, output)),
-    );
+    .action(async (campus: string, plan: string | undefined, options: AskOptions & Top) => {
+      const lines = nextSiteLines(options.top);
+      const asking = { question: { kind: 'next-site' as const }, options, lines };
+      done(await askAndPrint({ ...asking, files: filesOf(campus, plan) }, output));
+    });
+  question('limits <campus> [plan]', 'What breaks first, and the next limit behind it.').action(
+    async (campus: string, plan: string | undefined, options: AskOptions) => {
+      const asking = { question: { kind: 'limits' as const }, options, lines: limitsLines };
+      done(await askAndPrint({ ...asking, files: filesOf(campus, plan) }, output));
+    },
+  );
+}
+
+interface Top {
+  readonly top: number;
 }

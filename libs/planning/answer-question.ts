@@ -1,28 +1,32 @@
-import type { Campus } from '#domain/campus.js';
-import type { Plan } from '#domain/plan.js';
-import type { TierResult } from '#domain/tier.js';
 import type { Asked } from '#explain/questions/common/asked.js';
+import type { LimitsAnswer } from '#explain/questions/limits/answer.js';
+import { limits } from '#explain/questions/limits/limits.js';
 import type { NextSiteAnswer } from '#explain/questions/next-site/answer.js';
 import { nextSite } from '#explain/questions/next-site/next-site.js';
 
-/** What can be asked of a verified plan. */
-export type Question = { readonly kind: 'next-site' };
-
-export type Answer = NextSiteAnswer;
-
 export type { Asked } from '#explain/questions/common/asked.js';
 
-/** A plan of a campus that a question is asked of. */
-export interface QuestionedPlan {
-  readonly campus: Campus;
-  readonly plan: Plan;
-  readonly tiers: readonly TierResult[];
+/** What can be asked of a verified plan, by kind: the question with its particulars, and its answer. */
+export interface Questions {
+  readonly 'next-site': { readonly ask: object; readonly answer: NextSiteAnswer };
+  readonly limits: { readonly ask: object; readonly answer: LimitsAnswer };
 }
 
+export type QuestionKind = keyof Questions;
+export type QuestionOf<K extends QuestionKind> = { readonly kind: K } & Questions[K]['ask'];
+export type AnswerTo<K extends QuestionKind> = Questions[K]['answer'];
+
+const ANSWERS: {
+  readonly [K in QuestionKind]: (asked: Asked, question: QuestionOf<K>) => Promise<AnswerTo<K>>;
+} = {
+  'next-site': (asked) => nextSite(asked),
+  limits: (asked) => limits(asked),
+};
+
 /** Answers a question by planning changed campuses again and comparing. */
-export function answerQuestion(question: Question, asked: Asked): Promise<Answer> {
-  switch (question.kind) {
-    case 'next-site':
-      return nextSite(asked);
-  }
+export function answerQuestion<K extends QuestionKind>(
+  question: QuestionOf<K>,
+  asked: Asked,
+): Promise<AnswerTo<K>> {
+  return ANSWERS[question.kind](asked, question);
 }

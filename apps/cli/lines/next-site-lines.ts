@@ -9,8 +9,12 @@ import { dollars, hours } from './amounts.js';
 /** Reasons that are printed for each choice; `--json` has them all. */
 const MOST_REASONS = 4;
 
-/** The answer as a committee reads it: the recommendation, then each choice with its numbers. */
-export function nextSiteLines(answer: NextSiteAnswer, top: number): string[] {
+/** The answer as a committee reads it: the recommendation, then the first choices with their numbers. */
+export function nextSiteLines(top: number): (answer: NextSiteAnswer) => string[] {
+  return (answer) => answerLines(answer, top);
+}
+
+function answerLines(answer: NextSiteAnswer, top: number): string[] {
   const { headline, choices, couldBecome, made } = answer;
   const left = choices.slice(top);
   return [

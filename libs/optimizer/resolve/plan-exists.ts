@@ -13,7 +13,7 @@ import type { ResolveAnswer, ResolveOrder } from './order.js';
 import type { ResolveMeans } from './resolve-order.js';
 
 /** Seconds of a whole solve, and its branch-and-bound nodes, where neither search nor relaxation decides. */
-const WHOLE_SECONDS = 6;
+const WHOLE_SECONDS = 2;
 const WHOLE_NODES = 2000;
 
 /**
