@@ -36,10 +36,20 @@ describe('estimate', () => {
     const numbers = lines.slice(from).filter((line) => depthOf(line) >= 2);
     expect(numbers.length).toBeGreaterThan(50);
     for (const line of numbers)
-      expect(line).toMatch(/^ +.+: (unknown|-?[\d,.]+) \S.* {2}\[.+; .+\]( \(opened above\))?$/);
+      expect(line).toMatch(
+        /^ +.+: (unknown \S.*|-?[\d,.]+ \S.*|-?\$[\d,.]+\S* ?.*) {2}\[.+; .+\]( \(opened above\))?$/,
+      );
     lines.slice(1).forEach((line, i) => {
       expect(depthOf(line), line).toBeLessThanOrEqual(depthOf(lines[i]!) + 1);
     });
+  });
+
+  test('says of which year every price is', async () => {
+    const lines = await linesOf('estimate', SMALL_CAMPUS, id, '--type', buildTypes[0]!);
+    const starts = (text: RegExp) => lines.filter((line) => text.test(line));
+    expect(starts(/^ {4}(low|likely|high) build cost: \$[\d,.]+ of FY27 /)).toHaveLength(3);
+    expect(starts(/^ {4}10 years of care, prices held: \$[\d,.]+ of FY27 /)).toHaveLength(1);
+    expect(starts(/^ {4}10 years of care, .+: \$[\d,.]+ of each year /)).toHaveLength(1);
   });
 
   test('opens each number once, and says where it was opened', async () => {
