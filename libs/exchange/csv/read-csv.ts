@@ -63,19 +63,13 @@ function tooManyRows(): Problem {
   ]);
 }
 
-function brokenCsv({ code, message }: CsvError): Problem {
-  const line = /line (\d+)/.exec(message)?.[1];
-  const field = line === undefined ? '' : `line ${line}`;
-  const place = { code: 'CSV-BROKEN', record: 'the file', field };
-  const at = line === undefined ? '' : ` at line ${line}`;
-  if (code === 'CSV_MAX_RECORD_SIZE') {
-    return anError(place, [
-      `One row is far too long${at}: a quote was most likely never closed.`,
-      'Close the quote; a quote within a quoted text is written twice.',
-    ]);
-  }
+/** Rows are counted as a spreadsheet counts them; an open quote hides the ends of those after it. */
+function brokenCsv({ code, records }: CsvError): Problem {
+  const row = typeof records === 'number' ? `row ${records + 1}` : '';
+  const place = { code: 'CSV-BROKEN', record: 'the file', field: row };
+  const isOpen = code === 'CSV_QUOTE_NOT_CLOSED' || code === 'CSV_MAX_RECORD_SIZE';
   return anError(place, [
-    `A quote is open or out of place${at}.`,
+    isOpen ? `A quote in ${row} is never closed.` : `A quote in ${row} is out of place.`,
     'Quote a text as a whole; a quote within a quoted text is written twice.',
   ]);
 }

@@ -65,7 +65,8 @@ async function readArchive(bytes: Uint8Array, campus: CampusFile): Promise<Impor
   const bundle = readBundle(unpacking.files);
   if (!bundle.ok) return refused(campus, isBundle ? 'bundle' : 'unknown', bundle.problems);
   const { plans, warnings } = bundle;
-  return { ...wholeCampus(campus, bundle.campus, 'bundle'), plans, problems: warnings };
+  const whole = wholeCampus(campus, bundle.campus, 'bundle');
+  return hasErrors(whole.problems) ? whole : { ...whole, plans, problems: warnings };
 }
 
 async function readWorkbook(bytes: Uint8Array, campus: CampusFile): Promise<Import> {

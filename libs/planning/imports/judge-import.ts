@@ -83,7 +83,8 @@ function onEarth(ring: Rings[number]): boolean {
 function judgedRow(row: RecordReading, found: readonly Problem[], of: FileReading): ImportRow {
   const problems = [...row.problems, ...found.map((problem) => inWordsOfFile(problem, of))];
   const outcome = problems.some(isError) ? 'rejected' : row.outcome;
-  return { ...row, outcome, changes: [...row.changes], problems };
+  const changes = outcome === 'rejected' ? [] : [...row.changes];
+  return { ...row, outcome, changes, problems };
 }
 
 /** The field as the file calls it: a column header in place of a path. */
