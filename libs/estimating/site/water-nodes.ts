@@ -3,7 +3,6 @@ import { COMPONENTS, FOOD_COMPONENTS, type Component } from '#domain/component.j
 import type { Site } from '#domain/site.js';
 import type { RainTank, Weather } from '#domain/weather.js';
 import { coefficientNode, type Overrides } from '../defaults/coefficients.js';
-import type { DefaultKey } from '../defaults/defaults.data.js';
 import { explained, type ExplainedNode, given, sumOf } from '../explained.js';
 import { irrigationGallons } from '../water/irrigation.js';
 import { demandMet, tankBalance, type TankDay } from '../water/tank.js';
@@ -36,36 +35,47 @@ export function waterNodes(of: WaterNodes): ExplainedNode[] {
     const need = { name: 'irrigation in a year', value: null, unit: 'gal/yr' };
     return [explained({ ...need, formula: FORMULA, source: SOURCE, inputs: [missing] })];
   }
-  const months = MONTHS.map((_, month) => monthNode(of, weather, month));
+  const plantings = plantingsOf(of);
+  const months = MONTHS.map((name, month) => {
+    const parts = plantings.map((planting) => needNode(planting, weather, month));
+    return sumOf(`irrigation in ${name}`, 'gal', parts);
+  });
   const year = sumOf('irrigation in a year', 'gal', months);
-  return [{ ...year, unit: 'gal/yr' }, ...tankNodes(of, weather)];
+  return [{ ...year, unit: 'gal/yr' }, ...tankNodes(of, weather, plantings)];
 }
 
 const FORMULA =
   'max(0, evapotranspiration x plant factor - rain kept) x area x 0.62338 / efficiency';
 const SOURCE = 'plant factor method of ANSI/ASABE S623';
 
-function monthNode(of: WaterNodes, weather: Weather, month: number): ExplainedNode {
-  const parts = PLANTED.filter((c) => of.areas[c] > 0).map((c) =>
-    needNode(of, weather, { c, month }),
-  );
-  return sumOf(`irrigation in ${MONTHS[month] ?? ''}`, 'gal', parts);
+/** What is planted, with all of its need for water that is the same in each month. */
+interface Planting {
+  readonly component: Planted;
+  readonly area: ExplainedNode;
+  readonly factor: ExplainedNode;
+  readonly kept: ExplainedNode;
+  readonly efficiency: ExplainedNode;
 }
 
-interface Need {
-  readonly c: Planted;
-  readonly month: number;
+function plantingsOf({ areas, overrides }: WaterNodes): Planting[] {
+  const kept = coefficientNode('water.effective-rain', overrides);
+  const efficiency = coefficientNode('water.application-efficiency', overrides);
+  return PLANTED.filter((c) => areas[c] > 0).map((component) => ({
+    component,
+    area: given('area', { value: areas[component], unit: 'sf' }, 'site x share'),
+    factor: coefficientNode(`water.plant-factor.${component}`, overrides),
+    kept,
+    efficiency,
+  }));
 }
 
-function needNode(of: WaterNodes, weather: Weather, { c, month }: Need): ExplainedNode {
+function needNode(planting: Planting, weather: Weather, month: number): ExplainedNode {
+  const { component, area, factor, kept, efficiency } = planting;
   const { referenceInches = 0, rainInches = 0 } = weather.months[month] ?? {};
-  const factor = coefficientNode(`water.plant-factor.${c}`, of.overrides);
-  const kept = coefficientNode('water.effective-rain', of.overrides);
-  const efficiency = coefficientNode('water.application-efficiency', of.overrides);
   return explained({
-    name: `irrigation of ${c} in ${MONTHS[month] ?? ''}`,
+    name: `irrigation of ${component} in ${MONTHS[month] ?? ''}`,
     value: irrigationGallons({
-      areaSqFt: of.areas[c],
+      areaSqFt: area.value ?? 0,
       referenceInches,
       plantFactor: factor.value ?? 0,
       effectiveRainInches: rainInches * (kept.value ?? 0),
@@ -75,7 +85,7 @@ function needNode(of: WaterNodes, weather: Weather, { c, month }: Need): Explain
     formula: FORMULA,
     source: SOURCE,
     inputs: [
-      given('area', { value: of.areas[c], unit: 'sf' }, 'site x share'),
+      area,
       given('evapotranspiration', { value: referenceInches, unit: 'in' }, weather.source),
       given('rain', { value: rainInches, unit: 'in' }, weather.source),
       factor,
@@ -86,11 +96,16 @@ function needNode(of: WaterNodes, weather: Weather, { c, month }: Need): Explain
 }
 
 /** Nothing for a site without a tank. Water of a tank goes to what is not eaten. */
-function tankNodes(of: WaterNodes, weather: Weather): ExplainedNode[] {
+function tankNodes(
+  of: WaterNodes,
+  weather: Weather,
+  plantings: readonly Planting[],
+): ExplainedNode[] {
   const tank = of.site.rainTank;
   if (!tank) return [];
-  const inputs = tankInputs(tank, of.overrides, weather);
-  const days = weather.daily && balanceOf(of, weather, tank);
+  const roof = roofNode(of);
+  const inputs = tankInputs({ tank, roof }, weather);
+  const days = weather.daily && balanceOf(weather, plantings, { tank, roof });
   const node = (name: string, unit: string, value: number | null): ExplainedNode =>
     explained({
       name,
@@ -109,18 +124,14 @@ function tankNodes(of: WaterNodes, weather: Weather): ExplainedNode[] {
   ];
 }
 
-function tankInputs(
-  tank: RainTank,
-  overrides: Overrides,
-  { daily, source }: Weather,
-): ExplainedNode[] {
+function tankInputs({ tank, roof }: Roofed, { daily, source }: Weather): ExplainedNode[] {
   const record = 'site record';
   return [
     given('tank', { value: tank.gallons, unit: 'gal' }, record),
     given('in it at first', { value: tank.openingGallons, unit: 'gal' }, record),
     given('roof', { value: tank.roofSqFt, unit: 'sf' }, record),
     given('first flush turned away', { value: tank.firstFlushInches, unit: 'in' }, record),
-    coefficientNode('water.roof-runoff', overrides),
+    roof,
     given(
       'days of rain on record',
       { value: daily?.inches.length ?? null, unit: 'days' },
@@ -131,12 +142,28 @@ function tankInputs(
 
 const MILLISECONDS_PER_DAY = 86_400_000;
 
-function balanceOf(of: WaterNodes, weather: Weather, tank: RainTank): TankDay[] {
-  const { daily } = weather;
+interface Roofed {
+  readonly tank: RainTank;
+  readonly roof: ExplainedNode;
+}
+
+function roofNode({ overrides }: WaterNodes): ExplainedNode {
+  return coefficientNode('water.roof-runoff', overrides);
+}
+
+/** The need of a month is the same on each of its days. */
+function balanceOf(
+  { months, daily, source }: Weather,
+  plantings: readonly Planting[],
+  { tank, roof }: Roofed,
+): TankDay[] {
   if (!daily) return [];
-  const served = PLANTED.filter((c) => of.areas[c] > 0 && !FOOD_COMPONENTS.has(c));
-  const monthly = MONTHS.map((_, month) =>
-    served.reduce((sum, c) => sum + (needNode(of, weather, { c, month }).value ?? 0), 0),
+  const served = plantings.filter(({ component }) => !FOOD_COMPONENTS.has(component));
+  const monthly = months.map((_, month) =>
+    served.reduce(
+      (sum, planting) => sum + (needNode(planting, { months, source }, month).value ?? 0),
+      0,
+    ),
   );
   const days = daily.inches.map((rainInches, index) => {
     const date = new Date(Date.parse(daily.firstDay) + index * MILLISECONDS_PER_DAY);
@@ -149,10 +176,8 @@ function balanceOf(of: WaterNodes, weather: Weather, tank: RainTank): TankDay[] 
     { gallons: tank.gallons, openingGallons: tank.openingGallons },
     {
       areaSqFt: tank.roofSqFt,
-      runoffShare: coefficientNode(ROOF, of.overrides).value ?? 0,
+      runoffShare: roof.value ?? 0,
       firstFlushInches: tank.firstFlushInches,
     },
   );
 }
-
-const ROOF: DefaultKey = 'water.roof-runoff';
