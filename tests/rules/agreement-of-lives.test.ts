@@ -4,7 +4,6 @@
  */
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Campus } from '#domain/campus.js';
-import type { LaterChange } from '#domain/later-change.js';
 import { campusCharges } from '#estimating/site-charges/campus-charges.js';
 import type { Solver } from '#mip/solver.js';
 import { completePlan } from '#optimizer/allocate/complete-plan.js';
@@ -15,6 +14,7 @@ import { centiYards } from '#units/centiyards.js';
 import { cents } from '#units/cents.js';
 import { fiscalYear } from '#units/fiscal-year.js';
 import { agree as agreeWith, expectBinding } from '../support/tiny/agree.js';
+import { TO_BEDS, TO_LAWN, UNSURE_WORKS } from '../support/tiny/changing-campus.js';
 import { everyDecision } from '../support/tiny/every-decision.js';
 import { promise } from '../support/tiny/promises.js';
 import { hardModel, rowsHold } from '../support/tiny/rows-hold.js';
@@ -26,27 +26,6 @@ beforeAll(async () => {
 });
 
 const agree = (campus: Campus) => agreeWith(solver, campus);
-
-const TO_BEDS: LaterChange = {
-  id: 'to-beds',
-  name: 'Beds in place of fruit',
-  buildType: 'beds',
-  from: ['fruit'],
-  ages: [5, 8],
-  costPerSqFt: cents(1_50),
-  hoursPer1000SqFt: 12,
-  provenance: { basis: 'judgement', source: 'invented for a test' },
-};
-
-const TO_LAWN: LaterChange = {
-  id: 'to-lawn',
-  name: 'Back to lawn',
-  from: 'any',
-  ages: [5],
-  costPerSqFt: cents(80),
-  hoursPer1000SqFt: 6,
-  provenance: { basis: 'judgement', source: 'invented for a test' },
-};
 
 const HALVES = tinySite('A', { phasing: { mostYearsApart: 1 } });
 const CHANGING = tinySite('A', { laterChanges: ['to-beds', 'to-lawn'] });
@@ -150,16 +129,7 @@ describe('later changes', () => {
   });
 
   test('works come first: what they have taken is not changed', () => {
-    const works = {
-      id: 'w',
-      name: 'Tunnel',
-      kind: 'footprint',
-      sites: ['A'],
-      from: fiscalYear(2033),
-      to: fiscalYear(2033),
-      certaintyPercent: 40,
-      source: 'a test',
-    };
+    const works = { ...UNSURE_WORKS, from: fiscalYear(2033), to: fiscalYear(2033) };
     const campus = tinyCampus({ candidates: [CHANGING], laterChanges: CHANGES });
     expect(agree({ ...campus, construction: [works] }).passing).toBe(7);
   });

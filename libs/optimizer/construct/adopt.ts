@@ -1,5 +1,5 @@
 import { yearIndexOf } from '#domain/calendar.js';
-import type { Decisions } from '#domain/plan.js';
+import { placementKey, type Decisions } from '#domain/plan.js';
 import type { Lifecycle } from '#rules/columns.js';
 import { emptyState, type SearchState } from '../search/state.js';
 import type { Tables } from '../search/tables.js';
@@ -20,9 +20,11 @@ export function adopt(tables: Tables, earlier: Decisions): SearchState | undefin
     earlier.placements.map((p) => [p.site, yearIndexOf(campus.calendar, p.year)]),
   );
   const typeOf = new Map(earlier.placements.map((p) => [p.site, p.buildType]));
+  const same = new Set(earlier.placements.map(placementKey));
   const distance = (l: Lifecycle) =>
     Math.abs(l.yearIndex - (yearOf.get(l.site) ?? campus.calendar.horizonYears)) +
-    (typeOf.get(l.site) === l.buildType ? 0 : 0.5);
+    (typeOf.get(l.site) === l.buildType ? 0 : 0.5) +
+    (same.has(placementKey(l.placement)) ? 0 : 0.25);
   const nearest = (lives: readonly Lifecycle[]) =>
     [...lives].sort((a, b) => distance(a) - distance(b) || a.yearIndex - b.yearIndex);
   const place = (lives: readonly Lifecycle[]) =>
