@@ -5,7 +5,7 @@ import { installTasks } from '#estimating/install-hours/install-tasks.js';
 import { leadersNeeded, netVolunteerHours } from '#estimating/install-hours/leaders.js';
 import { buildsAfterTurnover, learningShare } from '#estimating/install-hours/learning.js';
 import { hoursOf, taskHours } from '#estimating/install-hours/task-hours.js';
-import { betaOf, chanceOf, chanceOfAtLeast } from '#estimating/install-hours/turnout.js';
+import { betaOf, chanceOf, chanceOfAtLeast, logGamma } from '#estimating/install-hours/turnout.js';
 import {
   signUpsNeeded,
   turnoutsNeeded,
@@ -179,8 +179,16 @@ describe('who comes', () => {
     const t = { signUps: 7, showRate: 0.5, showSpread: 0 };
     expect(chanceOfAtLeast(0, t)).toBe(1);
     expect(chanceOfAtLeast(-1, t)).toBe(1);
+    for (const showSpread of [0, 0.1])
+      for (const signUps of [7, 40, 90, 150])
+        expect(chanceOfAtLeast(0, { signUps, showRate: 0.62, showSpread })).toBe(1);
     expect(chanceOfAtLeast(8, t)).toBe(0);
     expect(chanceOfAtLeast(1, t)).toBeCloseTo(1 - 0.5 ** 7, 9);
+  });
+
+  test('the logarithm of gamma is good to eleven digits', () => {
+    expect(logGamma(0.5)).toBeCloseTo(Math.log(Math.PI) / 2, 11);
+    expect(logGamma(10)).toBeCloseTo(Math.log(362_880), 11);
   });
 
   test('no beta distribution is as wide as that', () => {
@@ -236,6 +244,17 @@ describe('work days', () => {
       Infinity,
     );
     expect(signUpsNeeded({ present: 1, showRate: 1, showSpread: 0, confidence: 0.9 })).toBe(1);
+    const nobody = { showRate: 0, showSpread: 0.1, confidence: 0.9 };
+    expect([0, 3].map((present) => signUpsNeeded({ ...nobody, present }))).toEqual([0, Infinity]);
+    const hardly = { present: 1, showRate: 1e-6, showSpread: 0, confidence: 0.9 };
+    expect(signUpsNeeded(hardly)).toBe(Infinity);
+  });
+
+  test('where everybody is sure to come, as many days as it takes, up to 200', () => {
+    const sure = { showRate: 1, showSpread: 0, confidence: 1 };
+    expect(signUpsNeeded({ ...sure, present: 5 })).toBe(5);
+    expect(workDaysNeeded({ ...sure, signUps: 1, turnouts: 200 })).toBe(200);
+    expect(workDaysNeeded({ ...sure, signUps: 1, turnouts: 201 })).toBe(Infinity);
   });
 
   test('two days of 70 sign-ups do not bring 117 people at a show rate of 0.62; three do', () => {

@@ -35,7 +35,7 @@ export function signUpsNeeded(need: SignUpNeed): number {
     if (most > 1e5) return Infinity;
     most *= 2;
   }
-  let least = Math.max(present, most / 2);
+  let least = present;
   while (least < most) {
     const middle = Math.floor((least + most) / 2);
     if (enough(middle)) most = middle;
