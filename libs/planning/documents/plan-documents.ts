@@ -1,12 +1,15 @@
 import { siteDossier } from '#explain/documents/dossier/compute-dossier.js';
 import { campusPlaces } from '#explain/documents/long-range/compute-places.js';
 import { staffingRequest } from '#explain/documents/staffing/compute-staffing.js';
+import { workYear } from '#explain/documents/work-year/compute-work-year.js';
 import { administrationBrief } from '#report/administration-brief/administration-brief.js';
 import type { Edition } from '#report/document/edition.js';
 import type { PlanDocument } from '#report/document/plan-document.js';
 import { longRangePlan } from '#report/long-range-plan/long-range-plan.js';
+import { materialsOrder } from '#report/materials-order/materials-order.js';
 import { siteDossierDocument } from '#report/site-dossier/site-dossier.js';
 import { staffingRequestDocument } from '#report/staffing-request/staffing-request.js';
+import { workCalendar } from '#report/work-calendar/work-calendar.js';
 import { documentKinds, type DocumentKind, type DocumentWish } from '../ports/document-writer.js';
 import type { DocumentSource } from './document-source.js';
 
@@ -40,6 +43,16 @@ const MAKERS: Readonly<Record<DocumentKind, Maker>> = {
     of: 'site',
     make: ({ overview, ground }, edition, site) =>
       siteDossierDocument(overview, siteDossier(ground(), site), edition),
+  },
+  'materials-order': {
+    title: 'Materials order',
+    of: 'plan',
+    make: ({ overview, ground }, edition) => materialsOrder(overview, workYear(ground()), edition),
+  },
+  'work-calendar': {
+    title: 'Work calendar',
+    of: 'plan',
+    make: ({ overview, ground }, edition) => workCalendar(overview, workYear(ground()), edition),
   },
 };
 

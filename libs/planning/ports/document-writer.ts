@@ -6,6 +6,8 @@ export const documentKinds = [
   'long-range-plan',
   'staffing-request',
   'site-dossier',
+  'materials-order',
+  'work-calendar',
 ] as const;
 export type DocumentKind = (typeof documentKinds)[number];
 

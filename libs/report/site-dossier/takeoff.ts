@@ -64,7 +64,11 @@ function materialTable({ takeoff }: SiteDossier): Block {
       row('Compost', wholeInWords(takeoff.compostCuYd), 'cu yd'),
       row('Wood chips', wholeInWords(takeoff.chipsCuYd), 'cu yd'),
       row('Cardboard, lapped sheets', hundreds(takeoff.cardboardSqFt), 'sq ft'),
-      row('Truck loads of compost and chips', wholeInWords(takeoff.loads), 'loads'),
+      row(
+        'Truck loads of compost and chips',
+        wholeInWords(takeoff.compostLoads + takeoff.chipLoads),
+        'loads',
+      ),
       row('Weight of compost and chips', thousands(takeoff.pounds), 'lb'),
       row('Compost each later year', wholeInWords(takeoff.topDressCuYdPerYear), 'cu yd a year'),
     ],

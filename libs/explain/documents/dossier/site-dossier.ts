@@ -51,11 +51,12 @@ export interface ComponentArea {
   readonly chipInches: number;
 }
 
-/** Quantities with waste and laps included; loads of both materials together. */
+/** Quantities with waste and laps included. */
 export interface SiteTakeoff {
   readonly compostCuYd: number;
   readonly chipsCuYd: number;
-  readonly loads: number;
+  readonly compostLoads: number;
+  readonly chipLoads: number;
   readonly pounds: number;
   readonly netCoverSqFt: number;
   readonly cardboardSqFt: number;

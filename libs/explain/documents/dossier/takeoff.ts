@@ -48,7 +48,8 @@ export function takeoffOf({ campus, charges }: Ground, built: BuiltSite): SiteTa
   return {
     compostCuYd: centiToYards(charges.of(site.id, type.id).buildCompost),
     chipsCuYd: valueOf(takeoff, 'wood chips'),
-    loads: valueOf(takeoff, 'truck loads'),
+    compostLoads: loadsOf(takeoff, 'compost'),
+    chipLoads: loadsOf(takeoff, 'wood chips'),
     pounds: valueOf(takeoff, 'weight of layers'),
     netCoverSqFt,
     cardboardSqFt: netCoverSqFt * lapped,
@@ -62,4 +63,9 @@ export function valueOf(nodes: readonly ExplainedNode[], name: string): number {
   const value = nodes.find((node) => node.name.startsWith(name))?.value;
   if (value === undefined || value === null) throw new RangeError(`no estimate of ${name}`);
   return value;
+}
+
+function loadsOf(takeoff: readonly ExplainedNode[], material: string): number {
+  const loads = takeoff.find(({ name }) => name === 'truck loads');
+  return valueOf(loads?.inputs ?? [], `${material} loads`);
 }
