@@ -193,3 +193,41 @@ test('after any moves the search knows what the accounts say', () => {
     { numRuns: 60 },
   );
 });
+
+test('where what was published can no longer be built, its frozen years are named', () => {
+  const campus = tinyCampus({
+    candidates: [tinySite('A', { earliest: fiscalYear(2029) })],
+    published: {
+      name: 'Plan of January',
+      date: '2027-01-15',
+      frozenThrough: fiscalYear(2028),
+      placements: [{ site: 'A', buildType: 'beds', year: fiscalYear(2028), announced: true }],
+      hires: [],
+      announcedWeight: 1,
+      otherWeight: 1,
+    },
+  });
+  const { report } = solveFully(campus);
+  expect(report.ending).toBe('no-plan');
+  expect(report.conflict.map((m) => m.id)).toEqual(['frozen-years']);
+});
+
+test('change that money forces is counted by weight, and bounded', () => {
+  // Fruit on A in FY28 was published; there is money for B alone.
+  const campus = tinyCampus({
+    funds: [tinyFund('capital', 27_000, { carry: 0 })],
+    published: {
+      name: 'Plan of January',
+      date: '2027-01-15',
+      placements: [{ site: 'A', buildType: 'fruit', year: fiscalYear(2028), announced: true }],
+      hires: [],
+      announcedWeight: 4,
+      otherWeight: 1,
+    },
+  });
+  // A is dropped (4) and B is added (1); half of A and all of B would change less, so the bound is lower.
+  const change = solveFully(campus).report.tiers.at(-1);
+  expect(change).toMatchObject({ name: 'change', value: 5 });
+  expect(change?.bound).toBeGreaterThan(0);
+  expect(change?.bound).toBeLessThanOrEqual(5);
+});

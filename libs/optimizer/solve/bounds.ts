@@ -26,7 +26,8 @@ export class Bounds {
   of(place: number, values: readonly number[]): number | null {
     const found = this.kept.get(keyOf(place, values.slice(0, place)));
     if (found !== undefined) return found;
-    return place < benefitPlace(this.tiers) ? 0 : null;
+    const counted = place < benefitPlace(this.tiers) || this.tiers[place]?.name === 'change';
+    return counted ? 0 : null;
   }
 }
 

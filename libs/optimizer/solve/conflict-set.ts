@@ -9,7 +9,7 @@ import { decisionsOf } from '../search/state.js';
 import { tablesOf } from '../search/tables.js';
 import { tiersOf } from '../tiers/tier-list.js';
 import { judgeDecisions } from './incumbent.js';
-import { limitsOf, withoutCommitment } from './relaxations.js';
+import { frozenLimit, limitsOf, withoutCommitment } from './relaxations.js';
 import type { SolveSettings, SolveSurroundings } from './settings.js';
 import { relaxationBound, solveTier } from './solve-tier.js';
 
@@ -60,7 +60,7 @@ function droppable(campus: Campus): Droppable[] {
       member: { kind: 'commitment' as const, id, name },
       without: (c: Campus) => withoutCommitment(c, id),
     }));
-  return [...limitsOf(), ...commitments];
+  return [...limitsOf(), ...frozenLimit(campus), ...commitments];
 }
 
 function provenImpossible(campus: Campus, solver: Solver, run: ConflictRun): boolean {

@@ -25,6 +25,21 @@ export function limitsOf(): { member: ConflictMember; without: (campus: Campus) 
   ];
 }
 
+/** The frozen years of a published plan, where it has any. */
+export function frozenLimit(
+  campus: Campus,
+): { member: ConflictMember; without: (campus: Campus) => Campus }[] {
+  if (campus.published?.frozenThrough === undefined) return [];
+  const name = `years that ${campus.published.name} froze`;
+  return [{ member: { kind: 'limit', id: 'frozen-years', name }, without: withoutFrozenYears }];
+}
+
+function withoutFrozenYears({ published, ...campus }: Campus): Campus {
+  if (!published) return campus;
+  const { frozenThrough: _, ...open } = published;
+  return { ...campus, published: open };
+}
+
 export function withAmpleMoney(campus: Campus): Campus {
   const last = yearAt(campus.calendar, plannedYears(campus.calendar) - 1);
   const restriction = {

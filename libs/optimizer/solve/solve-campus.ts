@@ -42,6 +42,9 @@ const SEARCH_SECONDS = 2;
 const CORE_SHARE = 0.3;
 const PARTS_SHARE = 0.15;
 
+/** Share of the time left at the end for a bound of the change from the published plan. */
+const BOUND_CHANGE_SHARE = 0.4;
+
 /** Share of the time left that one tier before benefit may take. */
 const EARLY_SHARE = 0.3;
 
@@ -237,8 +240,11 @@ class CampusSolve {
     });
   }
 
-  /** Improves a tier after benefit: no proof is sought for these. */
+  /** Improves a tier after benefit; of these only change from the published plan is bounded. */
   private polish(place: number): void {
+    if (this.isDone(place)) return;
+    if (this.board.on.tiers[place]?.name === 'change')
+      this.relaxations.of(place, secondsLimit(this.board.secondsLeft() * BOUND_CHANGE_SHARE));
     if (!this.isDone(place)) this.improve(place, { seconds: this.board.secondsLeft() * 0.8 });
   }
 
