@@ -1,6 +1,7 @@
 import type { Plan } from '#domain/plan.js';
 import type { TierResult } from '#domain/tier.js';
 import {
+  answerConflicts,
   answerQuestion,
   type AnswerTo,
   type QuestionKind,
@@ -9,6 +10,7 @@ import {
 import { openResolverPool } from '#solving/resolver-pool.js';
 import { solveInThread } from '#solving/solve-in-thread.js';
 import { CommandFailure, EXIT } from './exit-codes.js';
+import { conflictsLines } from './lines/conflicts-lines.js';
 import { asJson, type Output } from './output.js';
 import { readCampus, readPlan, type CampusInput } from './read-files.js';
 
@@ -81,6 +83,26 @@ export async function askAndPrint<K extends QuestionKind>(
   if (options.json) output.out(asJson(answer));
   else for (const line of lines(answer)) output.out(line);
   return EXIT.fine;
+}
+
+/** Asks a campus alone what cannot all be kept, and prints the answer. */
+export async function askConflicts(
+  path: string,
+  options: AskOptions,
+  output: Output,
+): Promise<number> {
+  const { campus } = await readCampus(path);
+  const seconds = (options.seconds ?? QUESTION_SECONDS) * RESOLVING_SHARE;
+  const pool = openResolverPool({ seconds });
+  try {
+    const asked = { campus, resolver: pool, seed: options.seed, onStep: stepPrinter(output) };
+    const answer = await answerConflicts(asked);
+    if (options.json) output.out(asJson(answer));
+    else for (const line of conflictsLines(answer)) output.out(line);
+    return answer.sets.length > 0 ? EXIT.noPlan : EXIT.fine;
+  } finally {
+    await pool.close();
+  }
 }
 
 /** Answers a question about a plan within its time, on threads of its own. */

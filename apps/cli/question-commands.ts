@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { askAndPrint, type AskedFiles, type AskOptions } from './ask.js';
+import { askAndPrint, askConflicts, type AskedFiles, type AskOptions } from './ask.js';
 import { limitsLines } from './lines/limits-lines.js';
 import { nextSiteLines } from './lines/next-site-lines.js';
 import { solveSeconds, wholeOrZero, wholePositive } from './option-values.js';
@@ -37,6 +37,12 @@ export function addQuestionCommands(
       const asking = { question: { kind: 'limits' as const }, options, lines: limitsLines };
       done(await askAndPrint({ ...asking, files: filesOf(campus, plan) }, output));
     },
+  );
+  question(
+    'conflicts <campus>',
+    'Which promises and limits cannot all be kept, and what each repair costs.',
+  ).action(async (campus: string, options: AskOptions) =>
+    done(await askConflicts(campus, options, output)),
   );
 }
 

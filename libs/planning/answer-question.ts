@@ -1,4 +1,6 @@
-import type { Asked } from '#explain/questions/common/asked.js';
+import type { Asked, AskedOfCampus } from '#explain/questions/common/asked.js';
+import type { ConflictsAnswer } from '#explain/questions/conflicts/answer.js';
+import { conflicts } from '#explain/questions/conflicts/conflicts.js';
 import type { LimitsAnswer } from '#explain/questions/limits/answer.js';
 import { limits } from '#explain/questions/limits/limits.js';
 import type { NextSiteAnswer } from '#explain/questions/next-site/answer.js';
@@ -29,4 +31,9 @@ export function answerQuestion<K extends QuestionKind>(
   asked: Asked,
 ): Promise<AnswerTo<K>> {
   return ANSWERS[question.kind](asked, question);
+}
+
+/** Which promises and limits of a campus cannot all hold; no plan is needed to ask. */
+export function answerConflicts(asked: AskedOfCampus): Promise<ConflictsAnswer> {
+  return conflicts(asked);
 }

@@ -17,6 +17,9 @@ export interface Asked {
   readonly onStep?: (step: string, share: number) => void;
 }
 
+/** What is asked of a campus without a plan, since there may be none. */
+export type AskedOfCampus = Pick<Asked, 'campus' | 'resolver' | 'seed' | 'onStep'>;
+
 /** How an answer came about, and what it lacks. Every answer carries it. */
 export interface Made {
   /** Rounds of search of each re-solve; `null` where all were solved until proven. */

@@ -1,0 +1,130 @@
+import type { ConflictMember } from '#domain/tier.js';
+import type { ResolveAnswer, ResolveOrder } from '#optimizer/resolve/order.js';
+import { counted, listInWords } from '#units/in-words.js';
+import type { AskedOfCampus, Made } from '../common/asked.js';
+import { conflictsAmong, Oracle, type Conflicts, type Verdict } from './conflict-sets.js';
+import type { ConflictsAnswer, ConflictSetRow, RepairRow } from './answer.js';
+import { keeping, membersOf, type Member } from './members.js';
+import { pricedRepairs } from './repairs.js';
+
+/** Most members that a repair lets go. */
+const MOST_REMOVED = 3;
+
+/** Rounds of search for a plan before it is tried to prove that there is none. */
+const ROUNDS = 12;
+const MOST_SECONDS = 5;
+
+/** Share of the time for finding sets and repairs; the rest is for pricing them. */
+const FINDING_SHARE = 0.7;
+
+/** Which promises and limits cannot all hold, each set a smallest one, and what lets a plan exist. */
+export async function conflicts(asked: AskedOfCampus): Promise<ConflictsAnswer> {
+  const { campus, resolver } = asked;
+  const all = membersOf(campus);
+  const oracle = new Oracle<Member>((kept) => judge(asked, all, kept));
+  const whole = await oracle.ask(new Set(all));
+  const left = resolver.secondsLeft();
+  const until = Number.isFinite(left) ? left * (1 - FINDING_SHARE) : 0;
+  const goOn = () => resolver.secondsLeft() > until;
+  if (whole !== 'impossible') return without(asked, whole);
+  // Every removal of one member is asked about in any case; together they use all threads.
+  await Promise.all(all.map((m) => oracle.ask(new Set(all.filter((o) => o !== m)))));
+  asked.onStep?.('Finding what stands against what', 0.4);
+  const found = await conflictsAmong(all, oracle, { mostRemoved: MOST_REMOVED, goOn });
+  asked.onStep?.('Pricing the repairs', 0.7);
+  const repairs = await pricedRepairs(asked, all, found.repairs);
+  const rows = found.sets.map(setRow);
+  return {
+    question: 'conflicts',
+    headline: headlineOf(rows, repairs),
+    sets: rows,
+    repairs,
+    mostRemoved: MOST_REMOVED,
+    complete: found.complete,
+    made: made(asked, found, repairs),
+  };
+}
+
+async function judge(
+  { campus, resolver, seed }: AskedOfCampus,
+  all: readonly Member[],
+  kept: ReadonlySet<Member>,
+): Promise<Verdict> {
+  const order: ResolveOrder = {
+    campus: keeping(campus, all, kept),
+    seed,
+    effort: { kind: 'rounds', rounds: ROUNDS },
+    ...(Number.isFinite(resolver.secondsLeft()) ? { seconds: MOST_SECONDS } : {}),
+    wish: 'exists',
+  };
+  const [answer] = await resolver.resolve([order]);
+  return VERDICTS[answer?.ending ?? 'not-found'];
+}
+
+const VERDICTS: Readonly<Record<ResolveAnswer['ending'], Verdict>> = {
+  found: 'possible',
+  impossible: 'impossible',
+  'not-found': 'unknown',
+};
+
+function without(asked: AskedOfCampus, whole: Verdict): ConflictsAnswer {
+  const headline =
+    whole === 'possible'
+      ? 'Nothing binding stands against anything else: a verified plan keeps every binding promise within every limit.'
+      : 'No plan was found, and it was not proven that there is none: more time may tell.';
+  return {
+    ...{ question: 'conflicts', headline, sets: [], repairs: [], mostRemoved: MOST_REMOVED },
+    complete: whole === 'possible',
+    made: made(asked, { sets: [], repairs: [], complete: true }, []),
+  };
+}
+
+const bare = ({ kind, id, name }: ConflictMember): ConflictMember => ({ kind, id, name });
+
+function setRow({ members, necessary }: Conflicts<Member>['sets'][number]): ConflictSetRow {
+  const names = members.map(inWords);
+  const unproven = members.filter((m) => !necessary.includes(m)).map(inWords);
+  const proof =
+    unproven.length === 0
+      ? members.length === 1
+        ? 'Without it a verified plan was found.'
+        : 'Dropping any one of them works: a verified plan was found without each.'
+      : `Whether a plan exists without ${listInWords(unproven)} was not decided.`;
+  return {
+    members: members.map(bare),
+    provenNecessary: necessary.map((m) => m.id),
+    sentence: `${members.length === 1 ? 'This cannot be kept' : 'These cannot all be kept'} (proven): ${listInWords(names)}. ${proof}`,
+  };
+}
+
+/** `“One site a year”`; a limit as what it is, `the money in the funds`. */
+function inWords({ kind, name }: ConflictMember): string {
+  return kind === 'commitment' ? `“${name}”` : `the limit on ${name}`;
+}
+
+function headlineOf(sets: readonly ConflictSetRow[], repairs: readonly RepairRow[]): string {
+  const [cheapest] = repairs;
+  const many = `${counted(sets.length, 'set', 'sets')} of promises and limits cannot all hold`;
+  const repair = cheapest ? ` ${cheapest.sentence}` : '';
+  return `No plan is possible: ${many}.${repair}`;
+}
+
+function made(
+  { seed }: AskedOfCampus,
+  found: Pick<Conflicts<Member>, 'complete' | 'sets' | 'repairs'>,
+  repairs: readonly RepairRow[],
+): Made {
+  const unpriced = repairs.filter((r) => r.prices === null).length;
+  return {
+    rounds: null,
+    seeds: [seed],
+    skipped: [
+      ...(found.complete
+        ? []
+        : ['further sets and repairs, where a test was not decided or not reached']),
+      ...(unpriced > 0 ? [`the price of ${counted(unpriced, 'repair')}`] : []),
+    ],
+    sentence:
+      'A set is called impossible only where that is proven, and a repair only where a verified plan was found; prices are those of the plan found, and a better one might give up less.',
+  };
+}

@@ -1,0 +1,26 @@
+import type { Campus } from '#domain/campus.js';
+import type { ConflictMember } from '#domain/tier.js';
+import { limitsOf, withoutCommitment } from '#optimizer/solve/relaxations.js';
+
+/** Something that binds and can be thought away: a binding promise, or a limit of what there is. */
+export interface Member extends ConflictMember {
+  readonly without: (campus: Campus) => Campus;
+}
+
+/** Everything of a campus that may stand in the way of a plan: promises first, then limits. */
+export function membersOf(campus: Campus): Member[] {
+  const promises = campus.commitments
+    .filter((c) => c.strength === 'binding')
+    .map(({ id, name }) => ({
+      kind: 'commitment' as const,
+      id,
+      name,
+      without: (c: Campus) => withoutCommitment(c, id),
+    }));
+  return [...promises, ...limitsOf().map(({ member, without }) => ({ ...member, without }))];
+}
+
+/** The campus with only some members still binding. */
+export function keeping(campus: Campus, all: readonly Member[], kept: ReadonlySet<Member>): Campus {
+  return all.filter((m) => !kept.has(m)).reduce((changed, m) => m.without(changed), campus);
+}

@@ -1,0 +1,175 @@
+import { seasonInstance, seasonLabel } from '#domain/calendar.js';
+import type { Campus } from '#domain/campus.js';
+import type { Plan } from '#domain/plan.js';
+import type { ConflictMember } from '#domain/tier.js';
+import { campusCharges } from '#estimating/site-charges/campus-charges.js';
+import { compostNeeds } from '#estimating/plan-needs/compost-needs.js';
+import { completePlan } from '#optimizer/allocate/complete-plan.js';
+import type { ResolveOrder } from '#optimizer/resolve/order.js';
+import { commitmentShortfall } from '#rules/commitment-shortfall.js';
+import { cents, centsToDollars } from '#units/cents.js';
+import {
+  counted,
+  dollarsInWords,
+  hoursInWords,
+  listInWords,
+  percentInWords,
+} from '#units/in-words.js';
+import { amountOfTier } from '../../overview/tier-words.js';
+import { planMeasures } from '../common/plan-measures.js';
+import type { AskedOfCampus } from '../common/asked.js';
+import type { RepairPrice, RepairRow } from './answer.js';
+import { keeping, type Member } from './members.js';
+
+/** Rounds of search by which the plan of a repair comes near to what was promised. */
+const ROUNDS = 25;
+const MOST_SECONDS = 4;
+
+/**
+ * Works out each repair: what it lets go is aimed at as far as it can be, promises first, and what the
+ * plan found then falls short by is the price. Cheapest first, by the shares given up.
+ */
+export async function pricedRepairs(
+  asked: AskedOfCampus,
+  all: readonly Member[],
+  repairs: readonly (readonly Member[])[],
+): Promise<RepairRow[]> {
+  const orders = repairs.map((lets) => orderOf(asked, all, lets));
+  const answers = await asked.resolver.resolve(orders);
+  return repairs
+    .map((lets, i) => rowOf(asked.campus, lets, answers[i]?.plan))
+    .sort((a, b) => total(a) - total(b));
+}
+
+function total({ prices }: RepairRow): number {
+  return prices === null ? Infinity : prices.reduce((sum, { share }) => sum + share, 0);
+}
+
+function orderOf(
+  { campus, seed, resolver }: AskedOfCampus,
+  all: readonly Member[],
+  lets: readonly Member[],
+): ResolveOrder {
+  return {
+    campus: repaired(campus, all, lets),
+    seed,
+    effort: { kind: 'rounds', rounds: ROUNDS },
+    ...(Number.isFinite(resolver.secondsLeft()) ? { seconds: MOST_SECONDS } : {}),
+    wish: 'best',
+  };
+}
+
+/** The campus in which a repair is applied: promises let go become the first aims, limits let go are ample. */
+export function repaired(campus: Campus, all: readonly Member[], lets: readonly Member[]): Campus {
+  const kept = new Set(all.filter((m) => !lets.includes(m)));
+  const aims = campus.commitments
+    .filter((c) => lets.some((m) => m.kind === 'commitment' && m.id === c.id))
+    .map((c) => ({ ...c, strength: 'intended' as const }));
+  const freed = keeping(campus, all, kept);
+  return { ...freed, commitments: [...aims, ...freed.commitments] };
+}
+
+function rowOf(campus: Campus, lets: readonly Member[], plan: Plan | undefined): RepairRow {
+  const members = lets.map(({ kind, id, name }) => ({ kind, id, name }));
+  const names = listInWords(members.map(letGo));
+  if (!plan) {
+    return {
+      lets: members,
+      prices: null,
+      plan: null,
+      sentence: `A plan exists if ${names}; what it would cost was not worked out.`,
+    };
+  }
+  const prices = lets.map((m) => priceOf(campus, m, plan));
+  const costs = prices.map(({ sentence }) => sentence).join('; ');
+  return {
+    lets: members,
+    prices,
+    plan: planMeasures(campus, plan),
+    sentence: `A verified plan exists if ${names}: ${costs}; it builds ${counted(plan.decisions.placements.length, 'site')}.`,
+  };
+}
+
+function letGo({ kind, name }: ConflictMember): string {
+  return kind === 'commitment'
+    ? `“${name}” is an aim and not binding`
+    : `more than the limit on ${name} is found`;
+}
+
+function priceOf(campus: Campus, member: Member, plan: Plan): RepairPrice {
+  return member.kind === 'commitment'
+    ? promisePrice(campus, member, plan)
+    : limitPrice(campus, member, plan);
+}
+
+function promisePrice(campus: Campus, { id, name }: Member, plan: Plan): RepairPrice {
+  const commitment = campus.commitments.find((c) => c.id === id);
+  if (!commitment) throw new RangeError(`no commitment ${id}`);
+  const { amount, unit, whole } = commitmentShortfall(campus, plan, commitment);
+  const share = whole > 0 ? Math.min(1, amount / whole) : amount > 0 ? 1 : 0;
+  const of = whole > 0 ? ` of ${amountOfTier(unit, whole)}` : '';
+  return { id, name, amount, unit, share, sentence: `${amountOfTier(unit, amount)}${of} missing` };
+}
+
+/** What the decisions of a plan ask for beyond a limit of the campus as it is. */
+function limitPrice(campus: Campus, { id, name }: Member, plan: Plan): RepairPrice {
+  const real = completePlan(campus, plan.decisions, campusCharges(campus));
+  if (id === 'money') {
+    const short = real.shortages.filter((s) => s.resource === 'money');
+    const amount = centsToDollars(cents(short.reduce((sum, s) => sum + s.amount, 0)));
+    const spent = centsToDollars(cents(plan.spending.reduce((sum, s) => sum + s.amount, 0)));
+    return {
+      id,
+      name,
+      amount,
+      unit: 'dollars',
+      share: amount / Math.max(1, spent),
+      sentence: `${dollarsInWords(amount)} more over all years`,
+    };
+  }
+  if (id === 'labor') return laborPrice(campus, { id, name }, real);
+  return compostPrice(campus, { id, name }, plan);
+}
+
+function compostPrice(
+  campus: Campus,
+  { id, name }: Pick<Member, 'id' | 'name'>,
+  { decisions }: Plan,
+): RepairPrice {
+  const most = campus.compost.mostBoughtPerSeason;
+  const amount = decisions.purchases.reduce((sum, p) => sum + Math.max(0, p.cubicYards - most), 0);
+  const used = compostNeeds(campus, decisions, campusCharges(campus)).reduce(
+    (sum, { builds, topDress }) => sum + (builds + topDress) / 100,
+    0,
+  );
+  const sentence = `${counted(amount, 'cubic yard')} more bought than may be, over all years`;
+  return { id, name, amount, unit: 'cubic yards', share: amount / Math.max(1, used), sentence };
+}
+
+function laborPrice(
+  campus: Campus,
+  { id, name }: Pick<Member, 'id' | 'name'>,
+  real: ReturnType<typeof completePlan>,
+): RepairPrice {
+  const bySeason = new Map<number, number>();
+  const add = (season: number, hours: number) =>
+    bySeason.set(season, (bySeason.get(season) ?? 0) + hours / 100);
+  for (const { season, hours } of real.plan.unserved) add(season, hours);
+  for (const s of real.shortages.filter(({ resource }) => resource === 'labor'))
+    add(s.at, s.amount);
+  const amount = [...bySeason.values()].reduce((sum, hours) => sum + hours, 0);
+  const [worst] = [...bySeason].sort((a, b) => b[1] - a[1]);
+  const served = real.plan.labor.reduce((sum, e) => sum + e.hours, 0) / 100;
+  const share = amount / Math.max(1, served + amount);
+  const at = worst
+    ? `, at most ${hoursInWords(worst[1])} in ${seasonLabel(campus.calendar, seasonInstance(campus.calendar, worst[0]))}`
+    : '';
+  return {
+    id,
+    name,
+    amount,
+    unit: 'hours',
+    share,
+    sentence: `${hoursInWords(amount)} more over all years (${percentInWords(share)} of all work)${at}`,
+  };
+}

@@ -1,0 +1,100 @@
+/**
+ * What cannot all be kept on tiny campuses, beside every subset of what binds, each judged by trying
+ * every decision. No outside source is needed: that is what a smallest conflicting set is.
+ */
+import { beforeAll, expect, test } from 'vitest';
+import type { Campus } from '#domain/campus.js';
+import { campusCharges } from '#estimating/site-charges/campus-charges.js';
+import { conflicts } from '#explain/questions/conflicts/conflicts.js';
+import { keeping, membersOf, type Member } from '#explain/questions/conflicts/members.js';
+import { repaired } from '#explain/questions/conflicts/repairs.js';
+import type { Solver } from '#mip/solver.js';
+import { completePlan } from '#optimizer/allocate/complete-plan.js';
+import { resolveOrder } from '#optimizer/resolve/resolve-order.js';
+import { checkPlan } from '#rules/check-plan.js';
+import { loadHighsSolver } from '#solver-highs/highs-solver.js';
+import { fiscalYear } from '#units/fiscal-year.js';
+import { hereResolver } from '../../support/explain/here-resolver.js';
+import { everyDecision } from '../../support/tiny/every-decision.js';
+import { promise } from '../../support/tiny/promises.js';
+import { tinyCampus, tinyFund } from '../../support/tiny/tiny-campus.js';
+
+let solver: Solver;
+beforeAll(async () => {
+  solver = await loadHighsSolver();
+});
+
+/** One site a year for two years costs more than there is, and one type is barred by another promise. */
+const campus: Campus = tinyCampus({
+  funds: [tinyFund('capital', 20_000, { carry: 0 })],
+  calendar: { ...tinyCampus().calendar, horizonYears: 2 },
+  commitments: [
+    promise('yearly', 'binding', {
+      kind: 'sites-each-year',
+      count: 1,
+      from: fiscalYear(2028),
+      to: fiscalYear(2029),
+      countsFromSqFt: 1000,
+    }),
+    promise('fruit-only', 'binding', { kind: 'only-build-types', buildTypes: ['fruit'] }),
+    promise('beds-at-a', 'binding', {
+      kind: 'named-site',
+      site: 'A',
+      by: fiscalYear(2029),
+      buildTypes: ['beds'],
+    }),
+  ],
+});
+
+function possible(of: Campus): boolean {
+  const charges = campusCharges(of);
+  return everyDecision(of).some((decisions) => {
+    const { plan, shortages } = completePlan(of, decisions, charges);
+    return shortages.length === 0 && checkPlan(of, plan).length === 0;
+  });
+}
+
+const subsets = (all: readonly Member[]) =>
+  all.reduce<Member[][]>((sets, m) => [...sets, ...sets.map((s) => [...s, m])], [[]]);
+const texts = (sets: readonly (readonly { id: string }[])[]) =>
+  sets
+    .map((s) =>
+      s
+        .map((m) => m.id)
+        .sort()
+        .join(' '),
+    )
+    .sort();
+
+test('sets and repairs are those of all subsets, each member is proven, each repair makes a verified plan', async () => {
+  const answer = await conflicts({ campus, resolver: hereResolver(solver), seed: 1 });
+  const all = membersOf(campus);
+  const impossible = subsets(all).filter((kept) => !possible(keeping(campus, all, new Set(kept))));
+  const smallest = impossible.filter(
+    (s) => !impossible.some((o) => o.length < s.length && o.every((m) => s.includes(m))),
+  );
+  expect(texts(answer.sets.map((s) => s.members))).toEqual(texts(smallest));
+  for (const set of answer.sets) expect(set.provenNecessary).toHaveLength(set.members.length);
+  expect(answer.complete).toBe(true);
+  expect(answer.repairs.length).toBeGreaterThan(1);
+  for (const { lets } of answer.repairs) {
+    const members = all.filter((m) => lets.some((l) => l.id === m.id));
+    const mended = repaired(campus, all, members);
+    const { plan } = resolveOrder(
+      { campus: mended, seed: 1, effort: { kind: 'proven' }, wish: 'best' },
+      { solver, elapsed: () => 0 },
+    );
+    expect(plan && checkPlan(mended, plan)).toEqual([]);
+  }
+  const shares = answer.repairs.map(({ prices }) =>
+    (prices ?? []).reduce((s, p) => s + p.share, 0),
+  );
+  expect(shares).toEqual([...shares].sort((a, b) => a - b));
+});
+
+test('where everything can be kept there is no set, and it says so', async () => {
+  const kept = { ...campus, commitments: [] };
+  const answer = await conflicts({ campus: kept, resolver: hereResolver(solver), seed: 1 });
+  expect(answer.sets).toEqual([]);
+  expect(answer.headline).toContain('Nothing binding stands against anything else');
+});
