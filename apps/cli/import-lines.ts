@@ -1,12 +1,15 @@
 import type { ImportReport, ImportRow } from '#contracts/http/imports.js';
-import type { ImportOptions } from './commands/import.js';
 import { counted, problemLines } from './problem-lines.js';
 
+interface Told {
+  /** Left out: it was only shown. */
+  readonly apply?: true | undefined;
+  /** Files that were written. */
+  readonly saved: readonly string[];
+}
+
 /** The report of an import as a person reads it: what changes, what is rejected and why, how it ends. */
-export function importLines(
-  report: ImportReport,
-  { options, saved }: { readonly options: ImportOptions; readonly saved: readonly string[] },
-): string[] {
+export function importLines(report: ImportReport, { apply, saved }: Told): string[] {
   const shown = report.rows.filter(({ outcome, problems }) => {
     return outcome !== 'unchanged' || problems.length > 0;
   });
@@ -14,7 +17,7 @@ export function importLines(
     ...problemLines(report.problems),
     ...shown.flatMap(rowLines),
     countsLine(report),
-    endLine(report, options),
+    endLine(report, apply),
     ...saved.map((path) => `Saved ${path}`),
   ];
 }
@@ -37,7 +40,7 @@ function countsLine({ counts, rows }: ImportReport): string {
   return `${counted(rows.length, 'record')} read${parts.length > 0 ? `: ${parts.join(', ')}` : ''}.`;
 }
 
-function endLine({ canApply, counts }: ImportReport, { apply }: ImportOptions): string {
+function endLine({ canApply, counts }: ImportReport, apply: Told['apply']): string {
   if (!canApply) {
     return apply
       ? 'Nothing was saved: all of a file is taken or none. Mend what is rejected and give it again.'

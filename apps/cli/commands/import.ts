@@ -35,7 +35,7 @@ export async function importFile(
   const isSaved = wantsToSave && (options.out !== undefined || !changesNothing(report));
   const saved = isSaved ? await save(place, reading) : [];
   if (options.json) output.out(asJson({ ...report, saved }));
-  else for (const line of importLines(report, { options, saved })) output.out(line);
+  else for (const line of importLines(report, { apply: options.apply, saved })) output.out(line);
   return report.canApply ? EXIT.fine : EXIT.badInput;
 }
 
