@@ -1,9 +1,13 @@
 import { plantingLabel } from '#domain/calendar.js';
 import { buildType, candidate, type Campus } from '#domain/campus.js';
 import type { Placement } from '#domain/plan.js';
-import { estimateSite } from '#estimating/site/site-estimate.js';
+import type { CandidateSite } from '#domain/site.js';
+import { careTail, tailTotals } from '#estimating/cost/care-tail.js';
+import { coefficient } from '#estimating/defaults/coefficients.js';
+import { overridesAt } from '#estimating/defaults/overrides-at.js';
+import { mowingNode } from '#estimating/site/benefit-nodes.js';
 import { centiToHours } from '#units/centihours.js';
-import { cents, centsToDollars } from '#units/cents.js';
+import { centsToDollars, sumCents } from '#units/cents.js';
 import { fiscalYearLabel } from '#units/fiscal-year.js';
 import { cautionsFor } from '../../overview/cautions.js';
 import type { Ground } from '../../overview/ground.js';
@@ -16,7 +20,7 @@ import { bearingsOf } from './bearings.js';
 import { factRows } from './facts.js';
 import type { SiteDossier, SiteHours, SiteMoney } from './site-dossier.js';
 import { sketchOf } from './sketch.js';
-import { componentRows, takeoffOf, valueOf, type BuiltSite } from './takeoff.js';
+import { componentRows, takeoffOf, type BuiltSite } from './takeoff.js';
 
 /** The dossier of one candidate. Throws for a site that the campus does not have. */
 export function siteDossier(ground: Ground, id: string): SiteDossier {
@@ -24,9 +28,7 @@ export function siteDossier(ground: Ground, id: string): SiteDossier {
   const site = candidate(campus, id);
   const placement = placed.get(id) ?? outsidePlan(campus, id);
   const type = buildType(campus, placement.buildType);
-  const yearsFromPriceYear = placement.year - campus.calendar.priceYear;
-  const estimate = estimateSite({ campus, site, buildTypeId: type.id, yearsFromPriceYear });
-  const built: BuiltSite = { site, type, estimate };
+  const built: BuiltSite = { site, type };
   return {
     site: id,
     name: site.name,
@@ -41,8 +43,8 @@ export function siteDossier(ground: Ground, id: string): SiteDossier {
     sketch: sketchOf(campus, site),
     components: componentRows(built),
     takeoff: takeoffOf(ground, built),
-    hours: hoursOf(ground, placement, built),
-    money: moneyOf(ground, placement, built),
+    hours: hoursOf(ground, placement, site),
+    money: moneyOf(ground, placement, site),
     facts: factRows(site.facts),
     gates: site.gates,
     openQuestions: toSettleBefore(ground, site),
@@ -73,39 +75,53 @@ function plannedIn({ calendar }: Campus, { year }: Placement): SiteDossier['plan
 /** Ages, in years from planting, at which care is told. */
 const AGES = [1, 2, 3, 5, 10] as const;
 
-function hoursOf({ campus, charges }: Ground, placement: Placement, built: BuiltSite): SiteHours {
+function hoursOf(ground: Ground, placement: Placement, site: CandidateSite): SiteHours {
+  const { campus, charges } = ground;
   const { prepareHours, plantHours } = charges.of(placement.site, placement.buildType);
-  const { seasons } = campus.calendar;
-  const mowing = built.estimate.sections.benefits.find(({ name }) => name === 'mowing avoided');
+  const mowing = mowingNode(site.areaSqFt, site.facts.cover, overridesAt(campus, site));
   return {
     prepare: centiToHours(prepareHours),
     plant: centiToHours(plantHours),
-    seasons: seasons.map(({ id }) => id),
-    care: AGES.map((age) => ({
-      age,
-      bySeason: seasons.map((_, order) => careHoursAt(charges, placement, { age, order })),
-    })),
-    mowingEnds: mowing?.value ?? null,
+    seasons: campus.calendar.seasons.map(({ id }) => id),
+    care: AGES.map((age) => ({ age, bySeason: careBySeason(ground, placement, age) })),
+    mowingEnds: mowing.value,
   };
 }
 
-function moneyOf(
-  { campus, plan }: Ground,
-  { site }: Placement,
-  { estimate }: BuiltSite,
-): SiteMoney {
-  const build = plan.spending.filter((entry) => entry.line === 'build' && entry.site === site);
-  const paidFrom = campus.funds.flatMap(({ id, name }) => {
-    const spent = build
-      .filter(({ fund }) => fund === id)
-      .reduce((sum, { amount }) => sum + amount, 0);
-    return spent === 0 ? [] : [{ fund: name, dollars: centsToDollars(cents(spent)) }];
-  });
-  const { money } = estimate.sections;
+function careBySeason({ campus, charges }: Ground, placement: Placement, age: number): number[] {
+  return campus.calendar.seasons.map((_, order) => careHoursAt(charges, placement, { age, order }));
+}
+
+/** Years of care whose cost is told. */
+const TAIL_YEARS = 10;
+
+function moneyOf(ground: Ground, placement: Placement, site: CandidateSite): SiteMoney {
+  const { campus, charges } = ground;
+  const { priceYear } = campus.calendar;
+  const hoursAtAge = Array.from({ length: TAIL_YEARS }, (_, index) =>
+    careBySeason(ground, placement, index + 1).reduce((sum, hours) => sum + hours, 0),
+  );
+  const { constantDollars, nominalDollars } = tailTotals(
+    careTail({
+      hoursAtAge,
+      dollarsPerHour: coefficient('cost.care-hour', overridesAt(campus, site)),
+      suppliesPerYear: centsToDollars(sumCents(charges.of(site.id, placement.buildType).supplies)),
+      yearsUntilFirst: placement.year - priceYear,
+      growth: campus.escalation.wages,
+    }),
+  );
   return {
-    paidFrom,
-    tenYearsConstant: valueOf(money, 'constant'),
-    tenYearsNominal: valueOf(money, 'nominal'),
-    constantDollarsOf: fiscalYearLabel(campus.calendar.priceYear),
+    paidFrom: paidFrom(ground, site.id),
+    tenYearsConstant: constantDollars,
+    tenYearsNominal: nominalDollars,
+    constantDollarsOf: fiscalYearLabel(priceYear),
   };
+}
+
+function paidFrom({ campus, plan }: Ground, site: string): SiteMoney['paidFrom'] {
+  const build = plan.spending.filter((entry) => entry.line === 'build' && entry.site === site);
+  return campus.funds.flatMap(({ id, name }) => {
+    const spent = sumCents(build.filter(({ fund }) => fund === id).map(({ amount }) => amount));
+    return spent === 0 ? [] : [{ fund: name, dollars: centsToDollars(spent) }];
+  });
 }

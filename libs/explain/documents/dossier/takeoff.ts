@@ -4,18 +4,20 @@ import { COMPONENT_WORDS } from '#domain/component-words.js';
 import type { CandidateSite } from '#domain/site.js';
 import { coefficient } from '#estimating/defaults/coefficients.js';
 import { overridesAt } from '#estimating/defaults/overrides-at.js';
-import type { ExplainedNode } from '#estimating/explained.js';
-import type { SiteEstimate } from '#estimating/site/site-estimate.js';
+import { FINE_PARTS } from '#estimating/site-charges/type-profile.js';
 import { sheetFactor } from '#estimating/takeoff/cardboard.js';
 import { componentAreas } from '#estimating/takeoff/component-areas.js';
+import { poundsOf } from '#estimating/takeoff/layers.js';
+import { loadsOf } from '#estimating/takeoff/loads.js';
+import { mulchTakeoff } from '#estimating/takeoff/mulch-takeoff.js';
 import { centiToYards } from '#units/centiyards.js';
+import { valueOr } from '#units/known.js';
 import type { Ground } from '../../overview/ground.js';
 import type { ComponentArea, SiteTakeoff } from './site-dossier.js';
 
 export interface BuiltSite {
   readonly site: CandidateSite;
   readonly type: BuildType;
-  readonly estimate: SiteEstimate;
 }
 
 export function componentRows({ site, type }: BuiltSite): ComponentArea[] {
@@ -29,43 +31,45 @@ export function componentRows({ site, type }: BuiltSite): ComponentArea[] {
   }));
 }
 
-/** Compost is what the plan is charged; the other layers are those of the site's estimate. */
-export function takeoffOf({ campus, charges }: Ground, built: BuiltSite): SiteTakeoff {
-  const { site, type, estimate } = built;
-  const { takeoff } = estimate.sections;
-  const areas = componentAreas(site.areaSqFt, type.shares);
-  const netCoverSqFt = COMPONENTS.reduce(
-    (sum, c) => sum + (type.chipInches[c] > 0 ? areas[c] : 0),
-    0,
-  );
+/** Compost is what the plan is charged; loads are of each material apart. */
+export function takeoffOf({ campus, charges }: Ground, { site, type }: BuiltSite): SiteTakeoff {
   const own = overridesAt(campus, site);
+  const { rootProtectedShare: roots } = site.facts;
+  const layers = mulchTakeoff(
+    {
+      areasSqFt: componentAreas(site.areaSqFt, type.shares),
+      compostInches: type.compostInches,
+      chipInches: type.chipInches,
+      waste: campus.materialWaste,
+      rootProtectedShare: valueOr(roots, 0),
+      barrier: 'cardboard-sheets',
+    },
+    own,
+  );
+  const of = charges.of(site.id, type.id);
+  const compostCuYd = centiToYards(of.buildCompost);
+  const pounds = {
+    compost: poundsOf(compostCuYd, coefficient('density.compost', own)),
+    chips: poundsOf(layers.chipsCuYd, coefficient('density.wood-chips', own)),
+  };
+  const truck = {
+    boxCuYd: coefficient('truck.box', own),
+    payloadLb: coefficient('truck.payload', own),
+  };
   const lapped = sheetFactor({
     lengthFt: coefficient('cardboard.sheet-length', own),
     widthFt: coefficient('cardboard.sheet-width', own),
     lapInches: coefficient('cardboard.lap', own),
   });
-  const { rootProtectedShare: roots } = site.facts;
   return {
-    compostCuYd: centiToYards(charges.of(site.id, type.id).buildCompost),
-    chipsCuYd: valueOf(takeoff, 'wood chips'),
-    compostLoads: loadsOf(takeoff, 'compost'),
-    chipLoads: loadsOf(takeoff, 'wood chips'),
-    pounds: valueOf(takeoff, 'weight of layers'),
-    netCoverSqFt,
-    cardboardSqFt: netCoverSqFt * lapped,
-    topDressCuYdPerYear: valueOf(takeoff, 'top-dress'),
+    compostCuYd,
+    chipsCuYd: layers.chipsCuYd,
+    compostLoads: loadsOf({ cubicYards: compostCuYd, pounds: pounds.compost }, truck),
+    chipLoads: loadsOf({ cubicYards: layers.chipsCuYd, pounds: pounds.chips }, truck),
+    pounds: pounds.compost + pounds.chips,
+    netCoverSqFt: layers.barrierSqFt,
+    cardboardSqFt: layers.barrierSqFt * lapped,
+    topDressCuYdPerYear: (of.areaSqFt * of.profile.topDress) / FINE_PARTS,
     rootProtectedShare: roots.known ? roots.value : null,
   };
-}
-
-/** The value of a node that an estimate always has. */
-export function valueOf(nodes: readonly ExplainedNode[], name: string): number {
-  const value = nodes.find((node) => node.name.startsWith(name))?.value;
-  if (value === undefined || value === null) throw new RangeError(`no estimate of ${name}`);
-  return value;
-}
-
-function loadsOf(takeoff: readonly ExplainedNode[], material: string): number {
-  const loads = takeoff.find(({ name }) => name === 'truck loads');
-  return valueOf(loads?.inputs ?? [], `${material} loads`);
 }

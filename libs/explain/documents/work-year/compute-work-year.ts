@@ -18,7 +18,6 @@ import { laborNeeds } from '#estimating/plan-needs/labor-needs.js';
 import { compostPrice } from '#estimating/plan-needs/money-needs.js';
 
 import { workDaysHeld } from '#estimating/season-supply/sources.js';
-import { estimateSite } from '#estimating/site/site-estimate.js';
 import { centiHours, centiToHours } from '#units/centihours.js';
 import { centiToYards } from '#units/centiyards.js';
 import { cents, centsToDollars } from '#units/cents.js';
@@ -75,7 +74,6 @@ function workSite(ground: Ground, placement: Placement): WorkSite {
   const { campus, charges } = ground;
   const site = candidate(campus, placement.site);
   const type = buildType(campus, placement.buildType);
-  const estimate = estimateSite({ campus, site, buildTypeId: type.id, yearsFromPriceYear: 0 });
   const { prepareHours, plantHours } = charges.of(site.id, type.id);
   const { truckAccess } = site.facts;
   return {
@@ -85,7 +83,7 @@ function workSite(ground: Ground, placement: Placement): WorkSite {
     buildType: type.name,
     areaSqFt: site.areaSqFt,
     edible: type.edible,
-    takeoff: takeoffOf(ground, { site, type, estimate }),
+    takeoff: takeoffOf(ground, { site, type }),
     prepareHours: centiToHours(prepareHours),
     plantHours: centiToHours(plantHours),
     truckAccess: truckAccess.known ? truckAccess.value : null,
