@@ -3,6 +3,7 @@ import { zipSync } from 'fflate';
 import { describe, expect, test } from 'vitest';
 import { readXlsx } from '#exchange/xlsx/read-xlsx.js';
 import { writeXlsx } from '#exchange/xlsx/write-xlsx.js';
+import { unpack } from '#exchange/zip/unpack.js';
 import { demoFile, dryRun, exported } from '../support/exchange/merged.js';
 
 const head = (header: string) => ({ header, unit: '', meaning: '' });
@@ -24,7 +25,9 @@ describe('a workbook', () => {
     expect(theirs[1]).toEqual(["'=1+1", 0.1]);
     expect(theirs.slice(1).map((row) => row[1])).toEqual(rows.map((row) => row[1]));
     expect(theirs[6]?.[0]).toBe('Ünï 😀');
-    const ours = await readXlsx(bytes);
+    const parts = unpack(bytes);
+    if (!parts.ok) throw new Error('it was packed a moment ago');
+    const ours = await readXlsx(parts.files);
     expect(ours.ok && ours.tables[0]?.rows.map(({ cells: [a] }) => a)).toEqual(texts);
   });
 
@@ -66,6 +69,14 @@ describe('an archive is not opened', () => {
     const zeros = new Uint8Array(3_000_000);
     expect(await code(zipSync({ 'xl/workbook.xml': zeros }))).toBe('ARCHIVE-TOO-LARGE');
     expect(await code(zipSync({ 'bundle.json': zeros }))).toBe('ARCHIVE-TOO-LARGE');
+  });
+
+  test('nor more of it than may be, when it lies about its sizes', async () => {
+    const bytes = Buffer.from(zipSync({ 'xl/workbook.xml': new Uint8Array(3_000_000) }));
+    const central = bytes.indexOf('PK\u0001\u0002', 0, 'latin1');
+    bytes.writeUInt32LE(1000, 22);
+    bytes.writeUInt32LE(1000, central + 24);
+    expect(await code(bytes)).toBe('ARCHIVE-TOO-LARGE');
   });
 
   test('when it holds too many parts', async () => {

@@ -14,7 +14,7 @@ import { SITE_COLUMNS } from '../sites/site-columns.data.js';
 import { siteRowsOf } from '../sites/site-rows.js';
 import type { ReadTable } from '../table/table.js';
 import { readXlsx } from '../xlsx/read-xlsx.js';
-import { bombProblems, entriesOf, unpack } from '../zip/unpack.js';
+import { unpack } from '../zip/unpack.js';
 import { decodeText } from './decode-text.js';
 import type { Import, ImportFormat } from './reading.js';
 import { fileProblem } from './whole-file.js';
@@ -55,12 +55,9 @@ function refused(campus: CampusFile, format: ImportFormat, problems: readonly Pr
 }
 
 async function readArchive(bytes: Uint8Array, campus: CampusFile): Promise<Import> {
-  const entries = entriesOf(bytes) ?? [];
-  const bomb = bombProblems(bytes, entries);
-  if (bomb.length > 0) return refused(campus, 'unknown', bomb);
-  if (entries.some(({ name }) => name === 'xl/workbook.xml')) return readWorkbook(bytes, campus);
   const unpacking = unpack(bytes);
   if (!unpacking.ok) return refused(campus, 'unknown', unpacking.problems);
+  if (unpacking.files.has('xl/workbook.xml')) return readWorkbook(unpacking.files, campus);
   const isBundle = unpacking.files.has(MANIFEST_NAME);
   const bundle = readBundle(unpacking.files);
   if (!bundle.ok) return refused(campus, isBundle ? 'bundle' : 'unknown', bundle.problems);
@@ -69,8 +66,11 @@ async function readArchive(bytes: Uint8Array, campus: CampusFile): Promise<Impor
   return hasErrors(whole.problems) ? whole : { ...whole, plans, problems: warnings };
 }
 
-async function readWorkbook(bytes: Uint8Array, campus: CampusFile): Promise<Import> {
-  const reading = await readXlsx(bytes);
+async function readWorkbook(
+  parts: ReadonlyMap<string, Uint8Array>,
+  campus: CampusFile,
+): Promise<Import> {
+  const reading = await readXlsx(parts);
   if (!reading.ok) return refused(campus, 'xlsx', reading.problems);
   const { tables } = reading;
   const sites = tables.find(({ name }) => name.toLowerCase() === 'sites') ?? tables[0];

@@ -1,3 +1,4 @@
+import { zipSync } from 'fflate';
 import readSheets from 'read-excel-file/node';
 import { anError, type Problem } from '#domain/problem.js';
 import { MOST_ROWS } from '../limits.js';
@@ -8,8 +9,12 @@ export type XlsxReading =
   | { readonly ok: true; readonly tables: readonly ReadTable[] }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
-/** The sheets of a workbook whose archive was found to be of a fair size. Never runs a formula. */
-export async function readXlsx(bytes: Uint8Array): Promise<XlsxReading> {
+/**
+ * The sheets of a workbook that was unpacked before, so that the reader, which knows no limit, is
+ * given parts of known size. Never runs a formula.
+ */
+export async function readXlsx(parts: ReadonlyMap<string, Uint8Array>): Promise<XlsxReading> {
+  const bytes = zipSync(Object.fromEntries(parts), { level: 0 });
   const sheets = await readSheets(Buffer.from(bytes), { trim: false }).catch(() => undefined);
   if (sheets === undefined) return { ok: false, problems: [brokenXlsx()] };
   if (sheets.some(({ data }) => data.length > MOST_ROWS + 1)) {
