@@ -31,10 +31,10 @@ const fund = (edit: Partial<FundPart>): FundPart => ({
 });
 
 describe('A work day', () => {
-  // 50 sign-ups x 0.62 x 3 h x 0.5 = 46.5 h; 31 people and 10 to a leader are 4 leaders for 3 h.
+  // 50 sign-ups x 0.62 x 3 h at volunteer rates = 93 h; 31 people and 10 to a leader are 4 leaders for 3 h.
   test('brings effective hours and takes whole leaders', () => {
     expect(toWorkDay(day)).toMatchObject({
-      hoursEach: 4650,
+      hoursEach: 9300,
       leaderHoursEach: 1200,
       peoplePresent: 31,
       leaders: 4,

@@ -10,7 +10,7 @@ type PositionPart = FileView['positions'][number];
 export function laborProblems(view: FileView): Problem[] {
   return [
     ...view.pools.flatMap(poolProblems),
-    ...view.workDays.flatMap(netProblems),
+    ...view.workDays.flatMap((day) => [...netProblems(day), ...twiceProblems(day)]),
     ...leaderProblems(view),
     ...view.positions.flatMap((position) => beforeStartProblems(view, position)),
     ...view.positions.flatMap(rampProblems),
@@ -40,6 +40,19 @@ function netProblems(day: WorkDayPart): Problem[] {
     aWarning({ ...place, value: day.peoplePerLeader }, [
       `One event brings ${hoursEach / 100} effective hours and takes ${leaderHoursEach / 100} of its leaders'.`,
       'The plan will not hold it for its hours; check sign-ups, effectiveness and people per leader.',
+    ]),
+  ];
+}
+
+/** Hours of a build are volunteer rates, which hold breaks and inexperience already. */
+function twiceProblems({ id, tasks, effectiveness }: WorkDayPart): Problem[] {
+  const builds = tasks.filter((task) => task === 'prepare' || task === 'plant');
+  if (builds.length === 0 || effectiveness >= 1) return [];
+  const place = { code: 'WORKDAY-DISCOUNTED-TWICE', record: `work day ${id}` };
+  return [
+    aWarning({ ...place, field: 'effectiveness', value: effectiveness }, [
+      `An hour of volunteers counts ${effectiveness} of one on ${builds.join(' and ')}, whose hours are volunteer rates already.`,
+      'Give 1 for such work, and less only for work at staff rates.',
     ]),
   ];
 }
