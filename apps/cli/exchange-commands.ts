@@ -1,7 +1,9 @@
 import { InvalidArgumentError, Option, type Command } from 'commander';
+import { MODEL_FORMATS } from '#planning/model-file.js';
 import { exportFormats, exportTables } from '#contracts/http/exports.js';
 import { exportCampus, type ExportOptions } from './commands/export.js';
 import { importFile, type ImportOptions } from './commands/import.js';
+import { model, type ModelOptions } from './commands/model.js';
 import type { Output } from './output.js';
 
 /** Commands that bring data in from other programs and out to them. */
@@ -28,6 +30,17 @@ export function addExchangeCommands(
     )
     .action(async (campus: string, plan: string | undefined, options: ExportOptions) =>
       done(await exportCampus({ campus, plan }, options, output)),
+    );
+  command('model <campus> [plan]', 'Write the mathematical model of a campus for other solvers.')
+    .option('--tier <tier>', 'the tier to improve; earlier ones are held at the plan', 'benefit')
+    .addOption(
+      new Option('--format <format>', 'MPS in free format, or CPLEX LP')
+        .choices(MODEL_FORMATS)
+        .default('mps'),
+    )
+    .requiredOption('--out <file>', 'file to write')
+    .action(async (campus: string, plan: string | undefined, options: ModelOptions) =>
+      done(await model({ campus, plan }, options, output)),
     );
   command('import <campus> <file>', 'Show what a file would change in a campus, and change it.')
     .option('--apply', 'save it, unless a record is rejected (default: only show)')
