@@ -173,7 +173,7 @@ exports.apps = {
   web: {
     libs: ['contracts'],
     typesOf: RESULTS,
-    packages: ['react', 'react-dom', 'vite', '@vitejs/'],
+    packages: ['react', 'react-dom', 'openapi-fetch', 'vite', '@vitejs/'],
     builtins: true,
     why: 'The page knows the api and nothing behind it.',
   },

@@ -1,100 +1,175 @@
-import type { CampusSummaryReply } from '#contracts/http/campuses.js';
-import type { ProblemReply } from '#contracts/http/common.js';
-import type { PlanSummaryReply } from '#contracts/http/plans.js';
-import type { SolveReply, SolveWish } from '#contracts/http/solves.js';
+import createClient from 'openapi-fetch';
 import type { PlanOverview } from '#explain/overview/plan-overview.js';
+import type { components, paths } from './client/openapi.data.js';
+import { reach } from './client/reach.js';
+import { RefusedError, refusalOf } from './client/refusal.js';
 
-/** The only file that knows the addresses of the api. The shapes are those of its contracts. */
-export type CampusSummary = CampusSummaryReply;
-export type PlanSummary = PlanSummaryReply;
-export type Solve = SolveReply;
-export type SolveProgress = NonNullable<SolveReply['progress']>;
+export { OfflineError } from './client/reach.js';
+export { RefusedError, type Refusal } from './client/refusal.js';
+
+/** The shapes of the api, as its own description has them. */
+type Schemas = components['schemas'];
+export type CampusSummary = Schemas['CampusSummary'];
+export type PlanSummary = Schemas['PlanSummary'];
+export type Solve = Schemas['Solve'];
+export type SolveProgress = Schemas['SolveProgress'];
+export type SolveWish = Partial<Schemas['SolveWish']>;
+export type Problem = Schemas['Problem'];
+export type SiteEstimates = Schemas['SiteEstimates'];
+export type TypeEstimate = Schemas['TypeEstimate'];
+export type EstimateNode = Schemas['EstimateNode'];
+export type SiteCheck = Schemas['SiteCheck'];
+export type PartSaved = Schemas['PartSaved'];
+export type Decision = Schemas['Decision'];
+export type NewDecision = Schemas['NewDecision'];
+export type ImportPreview = Schemas['ImportPreview'];
+export type ImportRow = Schemas['ImportRow'];
+export type SiteSuitability = Schemas['SiteSuitability'];
+export type PlanDocument = Schemas['PlanDocumentSummary'];
+export type CampusFile = Schemas['CampusFile'];
+export type CandidateSite = CampusFile['candidateSites'][number];
+export type ExistingSite = CampusFile['existingSites'][number];
+export type HandPlacement = Omit<CampusFile['handPlacements'][number], 'site'>;
 
 /** The event of a solve's stream; its data is a `Solve`. */
 export const SOLVE_EVENT = 'solve';
 
-/** The api could not be reached at all. */
-export class OfflineError extends Error {}
+const client = createClient<paths>({ fetch: reach });
+const to = <Params>(path: Params) => ({ params: { path } });
 
-/** The api answered, and refused. */
-export class RefusedError extends Error {
-  constructor(readonly problem: Refusal) {
-    super(problem.title);
-  }
-}
-
-/** What of an RFC 9457 reply a reader can use. */
-export interface Refusal {
-  readonly status: number;
-  readonly title: string;
-  readonly detail: string;
-  /** What to do about the first of the problems, if the reply says. */
-  readonly remedy: string | null;
-}
-
-/** What the page asks of the api. Every method may throw `OfflineError` or `RefusedError`. */
+/**
+ * What the page asks of the api; no other file knows its addresses. Every method may throw
+ * `OfflineError` or `RefusedError`.
+ */
 export const api = {
+  health: async (): Promise<unknown> => answer(client.GET('/api/health')),
+
   async campuses(): Promise<readonly CampusSummary[]> {
-    return (await get<{ campuses: CampusSummary[] }>('/api/campuses')).campuses;
+    return (await answer(client.GET('/api/campuses'))).campuses;
+  },
+
+  /** The newest version of a campus, with its file. */
+  async campus(id: string): Promise<{ readonly version: number; readonly file: CampusFile }> {
+    const { version, file } = await answer(client.GET('/api/campuses/{id}', to({ id })));
+    return { version, file: file as unknown as CampusFile };
+  },
+
+  async addCampus(file: unknown): Promise<Schemas['CampusSaved']> {
+    return answer(client.POST('/api/campuses', { body: file as CampusFile }));
   },
 
   /** Newest first. */
-  async plans(campusId: string): Promise<readonly PlanSummary[]> {
-    return (await get<{ plans: PlanSummary[] }>(`${campusPath(campusId)}/plans`)).plans;
+  async plans(id: string): Promise<readonly PlanSummary[]> {
+    return (await answer(client.GET('/api/campuses/{id}/plans', to({ id })))).plans;
   },
 
-  overview: (planId: string): Promise<PlanOverview> => get(`${planPath(planId)}/overview`),
+  async overview(id: string): Promise<PlanOverview> {
+    const reply = await answer(client.GET('/api/plans/{id}/overview', to({ id })));
+    return reply as unknown as PlanOverview;
+  },
 
   /** Newest first. */
-  async solves(campusId: string): Promise<readonly Solve[]> {
-    return (await get<{ solves: Solve[] }>(`${campusPath(campusId)}/solves`)).solves;
+  async solves(id: string): Promise<readonly Solve[]> {
+    return (await answer(client.GET('/api/campuses/{id}/solves', to({ id })))).solves;
   },
 
-  startSolve: (campusId: string, wish: Partial<SolveWish>): Promise<Solve> =>
-    send('POST', `${campusPath(campusId)}/solves`, wish),
+  startSolve(id: string, wish: SolveWish): Promise<Solve> {
+    const body = wish as Schemas['SolveWish'];
+    return answer(client.POST('/api/campuses/{id}/solves', { ...to({ id }), body }));
+  },
 
-  solve: (solveId: string): Promise<Solve> => get(solvePath(solveId)),
+  solve: (id: string): Promise<Solve> => answer(client.GET('/api/solves/{id}', to({ id }))),
 
-  cancelSolve: (solveId: string): Promise<Solve> => send('POST', `${solvePath(solveId)}/cancel`),
+  cancelSolve: (id: string): Promise<Solve> =>
+    answer(client.POST('/api/solves/{id}/cancel', to({ id }))),
 
-  solveEventsPath: (solveId: string): string => `${solvePath(solveId)}/events`,
+  estimates: (id: string, site: string): Promise<SiteEstimates> =>
+    answer(client.GET('/api/campuses/{id}/sites/{site}/estimate', to({ id, site }))),
+
+  checkSite(id: string, site: { readonly id: string }): Promise<SiteCheck> {
+    const path = { id, site: site.id };
+    const body = { site: { ...site } };
+    return answer(client.POST('/api/campuses/{id}/sites/{site}/check', { params: { path }, body }));
+  },
+
+  saveSite(of: SiteAddress, change: Schemas['SiteChange']): Promise<PartSaved> {
+    return answer(client.PUT('/api/campuses/{id}/sites/{site}', { ...to(of), body: change }));
+  },
+
+  placeByHand(of: SiteAddress, change: PlacementChange): Promise<PartSaved> {
+    const body = { ...change, handPlacements: [...change.handPlacements] };
+    return answer(
+      client.PUT('/api/campuses/{id}/sites/{site}/hand-placements', { ...to(of), body }),
+    );
+  },
+
+  /** What a file (CSV, workbook, GeoJSON) would change; nothing is saved. */
+  dryRun: (id: string, file: Blob): Promise<ImportPreview> =>
+    answer(client.POST('/api/campuses/{id}/imports', { ...to({ id }), ...fileBody(file) })),
+
+  /** Saves a file that was run dry, all of it or nothing. */
+  applyImport(of: { id: string; token: string }, file: Blob): Promise<Schemas['ImportApplied']> {
+    const asked = { ...to(of), ...fileBody(file) };
+    return answer(client.POST('/api/campuses/{id}/imports/{token}/apply', asked));
+  },
+
+  suitability: (id: string): Promise<Schemas['SuitabilityList']> =>
+    answer(client.GET('/api/campuses/{id}/suitability', to({ id }))),
+
+  async documents(planId: string): Promise<readonly PlanDocument[]> {
+    return (await answer(client.GET('/api/plans/{id}/documents', to({ id: planId })))).documents;
+  },
+
+  /** Newest first. */
+  async decisions(id: string): Promise<readonly Decision[]> {
+    return (await answer(client.GET('/api/campuses/{id}/decisions', to({ id })))).decisions;
+  },
+
+  recordDecision: (planId: string, body: NewDecision): Promise<Decision> =>
+    answer(client.POST('/api/plans/{id}/decisions', { ...to({ id: planId }), body })),
+
+  solveEventsPath: (id: string): string => `/api/solves/${encodeURIComponent(id)}/events`,
+
+  exportPath: (id: string, format: string, planId: string | null): string =>
+    `/api/campuses/${encodeURIComponent(id)}/exports/${format}${planId === null ? '' : `?plan=${planId}`}`,
+
+  dossierPath: (planId: string, site: string): string =>
+    `/api/plans/${encodeURIComponent(planId)}/documents/site-dossier-${encodeURIComponent(site)}.pdf`,
 
   administrationBriefPath: (planId: string): string =>
-    `${planPath(planId)}/documents/administration-brief.pdf`,
+    `/api/plans/${encodeURIComponent(planId)}/documents/administration-brief.pdf`,
 };
 
-const campusPath = (id: string): string => `/api/campuses/${encodeURIComponent(id)}`;
-const planPath = (id: string): string => `/api/plans/${encodeURIComponent(id)}`;
-const solvePath = (id: string): string => `/api/solves/${encodeURIComponent(id)}`;
-
-function get<Reply>(path: string): Promise<Reply> {
-  return send<Reply>('GET', path);
-}
-
-async function send<Reply>(method: string, path: string, body?: unknown): Promise<Reply> {
-  const content =
-    body === undefined
-      ? {}
-      : { headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) };
-  const response = await reach(path, { method, ...content });
-  if (!response.ok) throw new RefusedError(await refusalOf(response));
-  return (await response.json()) as Reply;
-}
-
-async function reach(path: string, request: RequestInit): Promise<Response> {
-  try {
-    return await fetch(path, request);
-  } catch {
-    throw new OfflineError(path);
-  }
-}
-
-async function refusalOf(response: Response): Promise<Refusal> {
-  const reply = (await response.json().catch(() => ({}))) as Partial<ProblemReply>;
+/** A file as the body of a request, sent as it is. */
+function fileBody(file: Blob) {
   return {
-    status: response.status,
-    title: reply.title ?? `${response.status} ${response.statusText}`.trim(),
-    detail: reply.detail ?? '',
-    remedy: reply.problems?.[0]?.remedy ?? null,
+    // The description knows a file as text; what is sent is the file.
+    body: file as unknown as string,
+    bodySerializer: (body: string) => body,
+    headers: { 'content-type': 'application/octet-stream' },
   };
+}
+
+/** One site of one campus. */
+export interface SiteAddress {
+  readonly id: string;
+  readonly site: string;
+}
+
+/** What is placed by hand for one site in place of what was. */
+export interface PlacementChange {
+  readonly basedOn: number;
+  readonly handPlacements: readonly HandPlacement[];
+}
+
+interface Answered<Data> {
+  readonly data?: Data;
+  readonly error?: unknown;
+  readonly response: Response;
+}
+
+async function answer<Data>(asked: Promise<Answered<Data>>): Promise<Data> {
+  const { data, error, response } = await asked;
+  if (data === undefined) throw new RefusedError(refusalOf(response, error));
+  return data;
 }

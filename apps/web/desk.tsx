@@ -1,50 +1,65 @@
-import { useCallback, useEffect, useRef, type ReactNode } from 'react';
-import { NoPlanPage } from './no-plan-page.js';
-import { Contents } from './parts/contents.js';
+import { Suspense, useEffect, useRef, type ReactNode, type RefObject } from 'react';
 import { useKeptFocus } from './parts/kept-focus.js';
 import { Notice } from './parts/notice.js';
 import { useOpenForPrint } from './parts/open-for-print.js';
+import { ReachBanner } from './parts/reach-banner.js';
 import { TitleBlock } from './parts/title-block.js';
-import { PlanPage } from './plan-page.js';
+import { ViewLink } from './parts/view-link.js';
+import { ViewsNav } from './parts/views-nav.js';
+import type { Address } from './state/address.js';
+import { DeskContext } from './state/desk-context.js';
 import type { DeskContent } from './state/desk-content.js';
 import { useDesk, type DeskState } from './state/use-desk.js';
 import { strings } from './strings.data.js';
+import { viewOf } from './views.js';
 
-/** The whole page: title block, and whatever there is to show below it. */
+/** The whole page: title block, the seven views, and whatever there is to show below them. */
 export function Desk(): ReactNode {
   const desk = useDesk();
-  const { content } = desk;
+  const { address, content } = desk;
   const main = useRef<HTMLElement>(null);
   useOpenForPrint();
   useKeptFocus(main, content);
+  useViewFocus(main, address);
   useEffect(() => {
-    document.title = titleOf(content);
-  }, [content]);
+    document.title = titleOf(address, content);
+  }, [address, content]);
   return (
-    <>
+    <DeskContext value={desk}>
       <a className="skip" href="#main">
         {strings.skip}
       </a>
       <TitleBlock content={content} goTo={desk.goTo} />
-      {content.kind === 'plan' && <Contents />}
+      <ViewsNav />
+      <ReachBanner onBack={desk.refresh} />
       <main id="main" ref={main} tabIndex={-1}>
-        <Body desk={desk} />
+        <Suspense fallback={<p className="loading">{strings.states.loadingView}</p>}>
+          <Body desk={desk} />
+        </Suspense>
       </main>
-    </>
+    </DeskContext>
   );
 }
 
-function Body({ desk: { content, goTo, reload } }: { readonly desk: DeskState }): ReactNode {
-  const campusId = 'campus' in content ? content.campus.id : null;
-  const showPlan = useCallback((planId: string) => goTo({ campusId, planId }), [goTo, campusId]);
-  if (content.kind === 'plan') {
-    return <PlanPage key={content.campus.id} content={content} onShowPlan={showPlan} />;
-  }
-  if (content.kind === 'no-plan-yet') {
-    return <NoPlanPage key={content.campus.id} content={content} onShowPlan={showPlan} />;
-  }
+/** A newly opened view begins at its top, for eyes and for a screen reader. */
+function useViewFocus(main: RefObject<HTMLElement | null>, { view }: Address): void {
+  const before = useRef(view);
+  useEffect(() => {
+    if (before.current === view) return;
+    before.current = view;
+    window.scrollTo(0, 0);
+    main.current?.focus({ preventScroll: true });
+  }, [main, view]);
+}
+
+function Body({ desk }: { readonly desk: DeskState }): ReactNode {
+  const { address, content, goTo, reload } = desk;
   if (content.kind === 'missing-plan') {
     return <MissingPlan onShowNewest={() => goTo({ campusId: null, planId: null })} />;
+  }
+  if (content.kind === 'plan' || content.kind === 'no-plan-yet' || content.kind === 'no-campus') {
+    const view = viewOf(address.view, content);
+    if (view !== null) return view;
   }
   return <Waiting content={content} onRetry={reload} />;
 }
@@ -61,7 +76,7 @@ function MissingPlan({ onShowNewest }: { readonly onShowNewest: () => void }): R
 }
 
 interface WaitingProps {
-  readonly content: Extract<DeskContent, { kind: 'loading' | 'offline' | 'failed' | 'no-campus' }>;
+  readonly content: DeskContent;
   readonly onRetry: () => void;
 }
 
@@ -80,19 +95,24 @@ function Waiting({ content, onRetry }: WaitingProps): ReactNode {
       </Notice>
     );
   }
-  const [heading, remedy] =
-    content.kind === 'offline'
-      ? [words.offline, words.offlineRemedy]
-      : [words.noCampus, words.noCampusRemedy];
+  if (content.kind === 'offline') {
+    return (
+      <Notice heading={words.offline} remedy={words.offlineRemedy}>
+        {retry}
+      </Notice>
+    );
+  }
   return (
-    <Notice heading={heading} remedy={remedy}>
+    <Notice heading={words.noCampus} remedy={words.noCampusRemedy}>
+      <p>
+        <ViewLink to={{ view: 'set-up' }}>{words.toSetUp}</ViewLink>
+      </p>
       {retry}
     </Notice>
   );
 }
 
-function titleOf(content: DeskContent): string {
-  return 'campus' in content
-    ? `${content.campus.name} — ${strings.productName}`
-    : strings.productName;
+function titleOf({ view }: Address, content: DeskContent): string {
+  const whose = 'campus' in content ? content.campus.name : strings.productName;
+  return `${strings.views.names[view]} — ${whose}`;
 }

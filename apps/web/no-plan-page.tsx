@@ -1,4 +1,5 @@
 import { useEffect, type ReactNode } from 'react';
+import { useShowPlan } from './state/use-show-plan.js';
 import { Notice } from './parts/notice.js';
 import { SolvePanel } from './sections/solve-panel.js';
 import type { DeskContent } from './state/desk-content.js';
@@ -7,11 +8,11 @@ import { strings } from './strings.data.js';
 
 interface NoPlanPageProps {
   readonly content: Extract<DeskContent, { kind: 'no-plan-yet' }>;
-  readonly onShowPlan: (planId: string) => void;
 }
 
 /** A campus without a plan: make the first one, and show it as soon as it is there. */
-export function NoPlanPage({ content, onShowPlan }: NoPlanPageProps): ReactNode {
+export function NoPlanPage({ content }: NoPlanPageProps): ReactNode {
+  const onShowPlan = useShowPlan();
   const { campus, lastSolve } = content;
   const control = useSolve(campus.id, lastSolve);
   const firstPlanId = control.isRunning ? null : (control.solve?.planId ?? null);

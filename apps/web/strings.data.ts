@@ -1,8 +1,35 @@
 import { counted, wholeNumber } from './format/numbers.js';
 
+const FIELD_NAMES: Readonly<Record<string, string>> = {
+  name: 'Name',
+  zone: 'Zone',
+  areaSqFt: 'Stated area, sq\u00a0ft',
+  areaConfirmed: 'Where the stated and the drawn area differ',
+  buildTypes: 'What it may become',
+  buildType: 'Build type',
+  plantedCalendarYear: 'Planted in calendar year',
+  earliest: 'Earliest year',
+  latest: 'Latest year',
+  costFactor: 'Cost against the usual (1 is usual)',
+  gates: 'Screening gates',
+  boundary: 'Boundary',
+  'facts.cover': 'Cover',
+  'facts.soil': 'Soil',
+  'facts.ph': 'pH',
+  'facts.organicMatterPercent': 'Organic matter, %',
+  'facts.leadMgPerKg': 'Lead, mg/kg',
+  'facts.slopePercent': 'Slope, %',
+  'facts.sunHours': 'Sun, hours a day',
+  'facts.walkersPerDay': 'People walking by, a day',
+  'facts.waterFeet': 'To water, ft',
+  'facts.kitchenFeet': 'To a kitchen, ft',
+  'facts.truckAccess': 'A truck can reach it',
+  'facts.rootProtectedShare': 'Within root protection areas (share)',
+};
+
 /** Every English word that the page itself says. What it says of a plan comes with the plan. */
 export const strings = {
-  skip: 'Skip to the plan',
+  skip: 'Skip to the content',
   productName: 'Campus plan',
   heading: (first: string, last: string): string => `Landscape plan, ${first} to ${last}`,
   dataOf: (date: string): string => `Campus data of ${date}`,
@@ -12,9 +39,26 @@ export const strings = {
   contents: 'On this page',
   advice: 'A solver’s plan is advice: people who know the ground decide.',
 
+  views: {
+    label: 'Views',
+    names: {
+      home: 'Home',
+      sites: 'Sites',
+      plan: 'Plan',
+      next: 'Next year',
+      'what-if': 'What if',
+      meeting: 'For the meeting',
+      'set-up': 'Set-up',
+    },
+  },
+
   sections: {
-    next: 'Next year',
+    next: 'The choice',
     strip: 'All years',
+    change: 'Try a change',
+    ranking: 'How the candidates are suited',
+    decision: 'Record the decision',
+    compare: 'Two plans compared',
     care: 'Care by season',
     plan: 'Plan by year',
     hires: 'Hires to ask for',
@@ -23,7 +67,7 @@ export const strings = {
     alternatives: 'Other courses',
     unknowns: 'To find out',
     money: 'Money and compost',
-    documents: 'For the meeting',
+    documents: 'Documents',
     solve: 'Solve again',
   },
 
@@ -179,6 +223,9 @@ export const strings = {
     area: 'Area, sq\u00a0ft',
     cost: 'Cost band',
     planting: 'Planted',
+    change: 'Change',
+    move: 'Move or bar',
+    moveSite: (site: string): string => `Move or bar ${site}`,
     none: 'No site',
   },
 
@@ -221,8 +268,10 @@ export const strings = {
   },
 
   alternatives: {
-    caption:
-      'What else could be decided, each worked out to the end of the plan; a first look, not solved anew',
+    differenceCaption:
+      'This plan, and under it what each other course changes; a first look, each worked out to the end, not solved anew',
+    hoursIn: (hours: string, season: string): string => `${hours} in ${season}`,
+    nothingMore: 'nothing more than this plan',
     course: 'Course',
     sites: 'Sites built',
     area: 'Area, sq\u00a0ft',
@@ -277,7 +326,430 @@ export const strings = {
   documents: {
     brief: 'Administration brief (PDF)',
     briefNote:
-      'Two to four pages for a budget or campus committee: the ask, the reasons, the chart above with its table, the limits and what is unknown.',
+      'Each is written from this plan at the moment it is downloaded, in colors that also read in gray.',
+    asPdf: (title: string): string => `${title} (PDF)`,
+    ofSites: (count: number): string =>
+      counted(count, 'document of a single site', 'documents of single sites'),
+  },
+
+  problems: {
+    error: 'To mend',
+    warning: 'To look at',
+    found: (value: string): string => `Found: ${value}.`,
+  },
+
+  home: {
+    heading: (year: string): string => `Next year: ${year}`,
+    toNext: 'The reasons, and the decision',
+    toPlan: 'All years of the plan',
+    findOut: 'What to find out first',
+    allUnknowns: (count: number): string => `All ${wholeNumber(count)} open questions`,
+    due: (month: string): string => `Due in ${month}`,
+    askNow: (position: string, askBy: string, starts: string): string =>
+      `Ask for: ${position}. The request was due by ${askBy}, to start in ${starts}.`,
+    askNext: (position: string, askBy: string, starts: string): string =>
+      `The next position to ask for: ${position}, by ${askBy}, to start in ${starts}.`,
+    usualBasis:
+      'What is usual in this month on a July to June year: common practice, no source. Your own calendar comes first.',
+  },
+
+  change: {
+    lead: 'Fix a site to a year or bar it from one, and see within seconds what gives. The plan on this page stays until you keep the new one.',
+    site: 'Site',
+    chooseSite: 'Choose a site',
+    what: 'What to do',
+    kinds: {
+      fixed: 'Prepare it in',
+      forbidden: 'Not in',
+      never: 'Not at all',
+      free: 'Leave it to the solver',
+    },
+    year: 'Year',
+    chooseYear: 'Choose a year',
+    reason: 'Why',
+    try: 'See what gives',
+    saving: 'Saving the change.',
+    solving: 'Solving again from this plan. This takes a few seconds.',
+    solved: 'Solved with the change.',
+    noPlan: 'No plan with this change was found.',
+    noPlanRemedy:
+      'The time was over before a plan was found. Undo the change, or allow more time under “Solve again”.',
+    undo: 'Undo the change',
+    undone: 'Undone. The plan from before is on the page.',
+    keep: 'Keep it: show the new plan',
+    placed: 'Placed by hand',
+    nonePlaced: 'Nothing is placed by hand.',
+    placedAs: (kind: 'fixed' | 'forbidden', year: string | null): string => {
+      if (kind === 'fixed') return `is fixed to ${year ?? 'the plan'}.`;
+      return year === null ? 'is barred from every year.' : `is barred from ${year}.`;
+    },
+    free: 'Leave it to the solver',
+    freeSite: (site: string): string => `Leave it to the solver: ${site}`,
+  },
+
+  changes: {
+    caption: 'What gives: only what is different',
+    what: 'What',
+    before: 'Before',
+    after: 'After',
+    nothing: 'Nothing else changes: both plans are the same in sites, promises, limits and money.',
+    preparedAs: (year: string, buildType: string): string => `${year}, ${buildType}`,
+    notBuilt: 'not built',
+    noSuch: 'not there',
+    none: 'none',
+    promise: (name: string): string => `Promise: ${name}`,
+    missedIn: (status: string, years: string): string => `${status}; missed in ${years}`,
+    limit: (resource: string): string => `First short of ${resource}`,
+    built: 'Sites built',
+    capital: 'Capital, in dollars of each year',
+    hires: 'Positions to ask for',
+    hire: (count: string, position: string, starts: string): string =>
+      `${count} × ${position}, from ${starts}`,
+    undone: 'Care left undone over all years',
+    lapses: 'Money that lapses',
+    lapse: (value: string, name: string, year: string): string => `${value} of ${name} in ${year}`,
+  },
+
+  sites: {
+    heading: 'Sites',
+    caption: 'Sites of the campus',
+    filter: 'Which sites to show',
+    find: 'Find',
+    show: 'Show',
+    shows: {
+      all: 'all sites',
+      planned: 'in the plan',
+      'not planned': 'not in the plan',
+      open: 'with open questions',
+      planted: 'planted already',
+    },
+    everyZone: 'every zone',
+    shown: (shown: string, all: string): string => `${shown} of ${all}`,
+    site: 'Site',
+    zone: 'Zone',
+    area: 'Area, sq\u00a0ft',
+    planned: 'Prepared in',
+    cost: 'Likely cost',
+    unknown: 'Open gates',
+    notPlanned: 'not planned',
+    plantedIn: (year: string): string => `planted ${year}`,
+    choose: 'Open a site from the list or the map to see what is known of it.',
+    unknownSite: (id: string): string =>
+      `The campus has no site ${id}. Choose one from the list; the address may be of an earlier version.`,
+  },
+
+  map: {
+    title: (count: number): string =>
+      `Map of the campus with ${counted(count, 'site', 'sites')}; the list holds the same`,
+    keys: 'Map. Arrow keys move it, plus and minus change the scale, zero shows all of it.',
+    closer: 'Closer',
+    farther: 'Farther',
+    whole: 'Whole campus',
+    north: 'N',
+    feet: (feet: string): string => `${feet} ft`,
+    key: {
+      planned: 'In the plan',
+      notPlanned: 'Not in the plan',
+      unknown: 'Dashed edge: a gate is unknown',
+      planted: 'Planted already',
+      works: 'Works expected on it',
+      roots: 'Root protection area, where trees are recorded',
+      zone: 'Edge of a zone',
+      prefix: (prefix: string): string => `Numbers on the map follow ${prefix}`,
+    },
+  },
+
+  record: {
+    facts: (zone: string, area: string): string => `${zone}; ${area} sq\u00a0ft.`,
+    planned: (year: string, low: string, high: string): string =>
+      `In the plan for ${year}, at ${low} to ${high} in dollars of that year.`,
+    notPlanned: 'Not in the plan.',
+    planted: (year: string): string => `Planted in ${year}.`,
+    works: (names: readonly string[]): string => `Works expected here: ${names.join(', ')}.`,
+    fact: 'Fact',
+    value: 'Value',
+    factsCaption: 'What is known of the ground',
+    unknown: 'unknown',
+    yes: 'yes',
+    no: 'no',
+    factNames: {
+      cover: { name: 'Cover', unit: '' },
+      soil: { name: 'Soil', unit: '' },
+      ph: { name: 'pH', unit: '' },
+      organicMatterPercent: { name: 'Organic matter', unit: '%' },
+      leadMgPerKg: { name: 'Lead', unit: 'mg/kg' },
+      slopePercent: { name: 'Slope', unit: '%' },
+      sunHours: { name: 'Sun, May 1 to September 15', unit: 'hours a day' },
+      walkersPerDay: { name: 'People walking by', unit: 'a day' },
+      waterFeet: { name: 'To water', unit: 'ft' },
+      kitchenFeet: { name: 'To a kitchen', unit: 'ft' },
+      truckAccess: { name: 'A truck can reach it', unit: '' },
+      rootProtectedShare: { name: 'Within root protection areas (share, 0 to 1)', unit: 'share' },
+    },
+    gate: 'Gate',
+    status: 'Status',
+    gateNote: 'What was found',
+    clearedBy: 'What clears it, and who decides',
+    gatesCaption: 'Screening gates',
+    noGates: 'No screening gate is recorded. Locate and site walk still come first.',
+    statuses: { pass: 'passes', fail: 'fails', unknown: 'unknown' },
+    gateNames: {
+      contamination: 'Contamination',
+      utilities: 'Utilities',
+      construction: 'Building works',
+      'root-protection': 'Tree roots',
+      slope: 'Slope',
+      access: 'Truck access',
+      heritage: 'Heritage',
+      'flood-or-wetland': 'Flood or wetland',
+      'fire-lane': 'Fire lane',
+      structure: 'Vaults and structures',
+      accessibility: 'Accessible route',
+    },
+    cautions: {
+      locate:
+        'Have public and campus utilities located and marked before any digging or aeration. A drawn boundary is no locate.',
+      soil: 'A soil result here is a screening, not a clearance. EHS decides what may be eaten.',
+      roots:
+        'No grade change, tilling or compost within root protection areas; keep chips off the trunks and ask the arborist.',
+      estimate:
+        'Costs are class 5 estimates, about −30% to +50%: for planning, not for awarding a contract.',
+    },
+    estimate: 'Estimate',
+    estimateLead: (year: string): string =>
+      `In prices of ${year}. Open a number to see what it is made of, down to the defaults and their sources.`,
+    asType: 'As build type',
+    estimateSections: {
+      takeoff: 'Takeoff',
+      hours: 'Hours',
+      money: 'Money',
+      benefits: 'Benefits',
+    },
+    dossier: 'Site dossier (PDF)',
+    suitability: 'Suitability, before gates and plan',
+    formula: (formula: string): string => `Worked out: ${formula}`,
+    source: (source: string): string => `Source: ${source}`,
+    evidence: 'Evidence',
+    evidenceCaption: 'Who found out what, when and how',
+    noEvidence: 'No evidence is recorded.',
+    method: 'Method',
+    observer: 'By',
+    date: 'On',
+    expires: 'Holds until',
+    noExpiry: 'no date given',
+  },
+
+  edit: {
+    open: 'Edit the site',
+    goOn: 'Go on editing: what you typed was kept',
+    form: (id: string): string => `Edit ${id}`,
+    lead: 'What you type is kept in this browser until it is saved.',
+    fieldName: (field: string): string => FIELD_NAMES[field] ?? field,
+    anyYear: 'any year',
+    areaConfirmed: 'the stated area holds',
+    areaNotConfirmed: 'the drawn area holds where they differ',
+    facts: 'What is known of the ground',
+    factsLead: 'Leave a fact empty while it is unknown. Unknown is never taken as zero.',
+    gates: 'Screening gates',
+    addGate: 'Add a gate',
+    chooseGate: 'Choose one',
+    remove: 'Remove',
+    removeGate: (name: string): string => `Remove the gate ${name}`,
+    boundary: 'Boundary',
+    paste: 'GeoJSON of the boundary: a polygon, or a feature that holds one',
+    draw: 'Draw it on the map',
+    drawLead: 'Click each corner in turn, or use the keys.',
+    drawKeys:
+      'Drawing. Arrow keys move the cross by 10 feet, with Shift by 1 foot; Enter sets a corner, Backspace takes the last one away.',
+    drawTitle: 'The surroundings of the site, with the boundary as it is drawn',
+    corners: (count: number): string =>
+      `${counted(count, 'corner', 'corners')}${count < 3 ? '; a boundary needs at least three' : ''}`,
+    closeRing: 'Close the boundary and use it',
+    lessCorner: 'Take the last corner away',
+    stopDrawing: 'Stop drawing',
+    findings: 'What the check finds',
+    drawnArea: (area: string): string => `The drawn boundary holds ${area} sq\u00a0ft.`,
+    noDrawnArea: 'The boundary cannot be measured.',
+    noFindings: 'The check finds nothing to mend.',
+    save: 'Save the site',
+    drop: 'Stop editing and drop what I typed',
+    saving: 'Saving.',
+    saved: 'Saved. The plan still rests on the earlier version; solve again to use this one.',
+    notSaved: 'Not saved. What you typed is still here.',
+    undo: 'Undo the last save of this site',
+    undone: 'Undone. The site is as it was before.',
+    conflict: 'Somebody else changed this site while you did',
+    conflictLead:
+      'Choose for each field which of the two should stand, and save. Nothing of either is lost until then.',
+    conflictSame: 'Both of you made the same change. Saving changes nothing more.',
+    was: (text: string): string => `It was: ${text}`,
+    whose: { theirs: 'Theirs:', mine: 'Yours:' },
+    empty: 'empty or unknown',
+    longText: (start: string, length: number): string =>
+      `${start} … (${counted(length, 'character', 'characters')})`,
+    saveMerged: 'Save the merged site',
+  },
+
+  ranking: {
+    lead: (draws: string): string =>
+      `Points weigh what a site is like; gates stand apart, and no score outweighs one. The range of a rank comes from ${draws} draws of plausible weights.`,
+    caption: 'Candidates by suitability',
+    rank: 'Rank',
+    rankBetween: (rank: string, low: string, high: string): string => `${rank} (${low} to ${high})`,
+    site: 'Site',
+    points: 'Points of 100',
+    pointsBetween: (least: string, most: string): string => `${least} to ${most}`,
+    topThree: 'Among the best three',
+    gates: 'Gates',
+    gateStates: { pass: 'pass', fail: 'one fails', unknown: 'one is unknown' },
+    planned: 'Prepared in',
+    made: 'Made of',
+    open: 'Open',
+    contribution: (criterion: string, points: string, weight: string): string =>
+      `${criterion}: ${points} points, weight ${weight}`,
+    contributionUnknown: (criterion: string, weight: string): string =>
+      `${criterion}: unknown, weight ${weight}`,
+    all: (count: number): string => `All ${wholeNumber(count)} candidates`,
+    basis:
+      'A score compares candidates; it does not decide. Points from facts that are unknown are given as a range.',
+  },
+
+  decision: {
+    lead: 'A solver’s plan is advice. What people decide is recorded here with their name and reason, beside the plan it was decided on, and cannot be changed afterwards.',
+    site: 'Site',
+    what: 'Decision on',
+    about: (site: string, year: string): string => `${site} in ${year}`,
+    verdict: 'Decision',
+    verdicts: { approved: 'approved', 'put off': 'put off', refused: 'refused' },
+    by: 'Decided by',
+    reason: 'Reason',
+    dissent: 'Dissent',
+    dissentLabel: 'Who disagreed and why (leave empty if nobody did)',
+    noDissent: 'none on record',
+    when: 'Recorded',
+    record: 'Record the decision',
+    recorded: 'Recorded.',
+    notRecorded: 'Not recorded. What you typed is still here.',
+    caption: 'Decisions on plans of this campus, newest first',
+    none: 'No decision is on record yet.',
+  },
+
+  whatIf: {
+    heading: 'What if',
+    lead: 'Each other course is told by what it would change. To try a change of your own, move or bar a site under “Plan”.',
+    onlyPlan:
+      'There is one plan so far. Solve again, or try a change under “Plan”, and the two can be compared here.',
+    compareWith: 'Compare the plan on the page with',
+    choosePlan: 'Choose a plan',
+    planOf: (moment: string, version: number): string =>
+      `solved ${moment}, campus version ${version}`,
+    thisPlan: 'This plan',
+    otherPlan: 'The other plan',
+    compareCaption: 'Only what is different between the two plans',
+  },
+
+  meeting: {
+    heading: 'For the meeting',
+    lead: 'One page at a time. Arrow keys, Page Up and Page Down turn it, Home and End go to the ends, F fills the screen.',
+    story: 'The story',
+    storyRole: 'slides',
+    place: (place: number, count: number): string => `${place} of ${count}`,
+    back: 'Back',
+    forward: 'Forward',
+    fullScreen: 'Fill the screen',
+    years: (sites: string, lastYear: string): string => `${sites} to ${lastYear}`,
+    otherwise: 'What else could be decided',
+    givesUp: (what: string): string => `Gives up: ${what}.`,
+    unknown: (count: number): string =>
+      count === 0
+        ? 'Nothing is recorded as unknown'
+        : `${counted(count, 'thing', 'things')} not known yet`,
+    certain: 'How sure this is',
+  },
+
+  setUp: {
+    heading: 'Set-up',
+    lead: 'Ten minutes from nothing to a first plan: a campus, its sites with six facts each, and a list of what to find out.',
+    start: 'A campus to start from',
+    onDesk: (name: string): string => `On the desk now: ${name}.`,
+    sample: 'The sample campus',
+    sampleLead: 'An invented university with 32 candidate sites, to look around and try things on.',
+    loadSample: 'Load the sample campus',
+    ownFile: 'A campus file of your own',
+    ownFileLead:
+      'A JSON file as the command line reads it. Nothing is saved while it has an error.',
+    chooseFile: 'Campus file',
+    adding: 'Reading the file.',
+    added: (name: string): string => `${name} is loaded.`,
+    notJson: 'This file is not JSON. Choose the campus file itself, not a PDF or a workbook.',
+    toFirstPlan: 'Make its first plan',
+    importSites: 'Bring your own sites',
+    importLead:
+      'A CSV file, a workbook (XLSX) or GeoJSON. First comes a dry run that tells what each row would do; nothing is saved until you say so, and then all of it or nothing.',
+    importColumns:
+      'To begin, download the sites of this campus in the same form, and change or add rows:',
+    exports: { csv: 'CSV', xlsx: 'workbook', geojson: 'GeoJSON' },
+    importFile: 'File with sites',
+    dryRunning: 'Reading the file; nothing is saved.',
+    dryRunDone: (name: string, counts: string): string => `Dry run of ${name}: ${counts}.`,
+    count: {
+      new: (n: number): string => `${wholeNumber(n)} new`,
+      changed: (n: number): string => `${wholeNumber(n)} changed`,
+      unchanged: (n: number): string => `${wholeNumber(n)} unchanged`,
+      removed: (n: number): string => `${wholeNumber(n)} removed`,
+      rejected: (n: number): string => `${wholeNumber(n)} to mend`,
+    },
+    canApply: 'Every row can be taken.',
+    cannotApply:
+      'Nothing can be saved while a row is to be mended. Correct the rows in the file and choose it again.',
+    apply: 'Save these sites',
+    applied: (version: number): string =>
+      `Saved as version ${wholeNumber(version)} of the campus. Solve again to plan with it.`,
+    importCaption: 'What the file would do, row by row',
+    importPlace: 'Where',
+    importRecord: 'Record',
+    importOutcome: 'What it does',
+    importDetail: 'Details',
+    outcomes: {
+      new: 'new',
+      changed: 'changed',
+      unchanged: 'unchanged',
+      removed: 'removed',
+      rejected: 'to mend',
+    },
+    importChange: (field: string, from: string, to: string): string =>
+      from === '' ? `${field}: ${to}` : `${field}: ${from} becomes ${to}`,
+    unchangedRows: (n: number): string => `${counted(n, 'row', 'rows')} unchanged, not listed.`,
+    addSite: 'Add a site with six facts',
+    addSiteLead:
+      'Area, build type, earliest year, cost and gates are enough to plan with; summer hours follow from the build type. Everything else starts as unknown.',
+    id: 'Short name, such as TVU-40',
+    name: 'Name',
+    zone: 'Zone',
+    area: 'Area, sq\u00a0ft',
+    buildType: 'Build type',
+    earliest: 'Earliest year',
+    costFactor: 'Cost against the usual (1 is usual)',
+    gates: 'Known to pass (the others are unknown)',
+    boundary: 'Boundary as GeoJSON (empty: a square of this area stands in)',
+    hoursAndCost:
+      'Summer hours and cost come from the build type and the planning defaults until you measure better; each is shown with its source on the site’s record.',
+    choose: 'Choose one',
+    saveSite: 'Add the site',
+    siteAdded: (id: string): string => `${id} is added.`,
+    toSite: 'Open its record',
+    newSite: {
+      passNote: 'Stated to pass when the site was added; put the evidence on record.',
+      unknownNote: 'Not looked at yet.',
+      clearedBy: {
+        contamination: 'A soil result below the screening level, read by EHS, who decides.',
+        utilities: 'A utility locate, and the campus utility records.',
+        construction: 'Facilities planning: no works are expected on the ground.',
+        access: 'Grounds: a truck can reach and turn, or the haul is accepted.',
+      },
+      standIn:
+        'The boundary is a square of the stated area that stands in until the site is drawn.',
+    },
   },
 
   solve: {
@@ -320,6 +792,10 @@ export const strings = {
 
   states: {
     loading: 'Loading the plan.',
+    loadingView: 'Loading.',
+    lostTouch:
+      'The server does not answer. What you typed is kept in this browser; the page keeps asking.',
+    toSetUp: 'Set up a campus',
     noCampus: 'No campus is loaded',
     noCampusRemedy:
       'Load a campus file, or start the program with its demonstration campus. Then look again.',

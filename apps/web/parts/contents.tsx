@@ -1,14 +1,16 @@
 import type { ReactNode } from 'react';
 import { strings } from '../strings.data.js';
 
-/** The sections of the document, in their order. */
-export function Contents(): ReactNode {
+export type SectionId = keyof typeof strings.sections;
+
+/** The sections of a long view, in their order. */
+export function Contents({ ids }: { readonly ids: readonly SectionId[] }): ReactNode {
   return (
     <nav className="contents" aria-label={strings.contents}>
       <ul>
-        {Object.entries(strings.sections).map(([id, heading]) => (
+        {ids.map((id) => (
           <li key={id}>
-            <a href={`#${id}`}>{heading}</a>
+            <a href={`#${id}`}>{strings.sections[id]}</a>
           </li>
         ))}
       </ul>

@@ -6,7 +6,7 @@ import { strings } from '../strings.data.js';
 
 interface TitleBlockProps {
   readonly content: DeskContent;
-  readonly goTo: (address: Address) => void;
+  readonly goTo: (change: Partial<Address>) => void;
 }
 
 /** As on a survey sheet: whose ground it is, of what date, and which plan lies here. */
@@ -37,7 +37,7 @@ export function TitleBlock({ content, goTo }: TitleBlockProps): ReactNode {
 
 interface ChoosersProps {
   readonly content: Extract<DeskContent, { kind: 'plan' | 'no-plan-yet' }>;
-  readonly goTo: (address: Address) => void;
+  readonly goTo: (change: Partial<Address>) => void;
 }
 
 function Choosers({ content, goTo }: ChoosersProps): ReactNode {
@@ -50,7 +50,7 @@ function Choosers({ content, goTo }: ChoosersProps): ReactNode {
           label={strings.chooseCampus}
           value={campus.id}
           options={campuses.map(({ id, name }) => [id, name])}
-          onChoose={(campusId) => goTo({ campusId, planId: null })}
+          onChoose={(campusId) => goTo({ campusId, planId: null, siteId: null })}
         />
       )}
       {shown !== null && plans.length > 1 && (

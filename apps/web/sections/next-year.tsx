@@ -11,7 +11,7 @@ const words = strings.next;
 export function NextYear({ overview }: { readonly overview: PlanOverview }): ReactNode {
   const { next, cautions } = overview;
   return (
-    <Section id="next" heading={`${strings.sections.next}: ${next.year}`}>
+    <Section id="next" heading={strings.sections.next}>
       {next.sites.length === 0 ? (
         <p>
           {words.none(next.year)} {words.noneRemedy}

@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import type { PlanOverview, YearRow, YearSite } from '#explain/overview/plan-overview.js';
 import { dollars, wholeNumber } from '../format/numbers.js';
 import { DataTable, type Column, type TableRow } from '../parts/data-table.js';
+import { ViewLink } from '../parts/view-link.js';
 import { Section } from '../parts/section.js';
 import { strings } from '../strings.data.js';
 
@@ -15,40 +16,69 @@ const columns: readonly Column[] = [
   { head: words.area, kind: 'number' },
   { head: words.cost, kind: 'number' },
   { head: words.planting, kind: 'text' },
+  { head: words.change, kind: 'text' },
 ];
 
 /** Every site of every year, and the years that hold none. */
-export function PlanByYear({ overview }: { readonly overview: PlanOverview }): ReactNode {
+interface PlanByYearProps {
+  readonly overview: PlanOverview;
+  /** Told which site a reader wants to move or bar. */
+  readonly onMove: (siteId: string) => void;
+}
+
+export function PlanByYear({ overview, onMove }: PlanByYearProps): ReactNode {
   return (
     <Section id="plan" heading={strings.sections.plan}>
       <DataTable
         caption={words.caption}
         columns={columns}
-        rows={overview.years.flatMap(rowsOfYear)}
+        rows={overview.years.flatMap((year) => rowsOfYear(year, onMove))}
       />
     </Section>
   );
 }
 
-function rowsOfYear(year: YearRow): readonly TableRow[] {
+type OnMove = PlanByYearProps['onMove'];
+
+function rowsOfYear(year: YearRow, onMove: OnMove): readonly TableRow[] {
   if (year.sites.length === 0) {
-    return [{ key: year.year, cells: [year.year, words.none, '', '', '', '', ''] }];
+    return [{ key: year.year, cells: [year.year, words.none, '', '', '', '', '', ''] }];
   }
-  return year.sites.map((site) => siteRow(year, site));
+  return year.sites.map((site) => ({
+    key: `${year.year} ${site.site}`,
+    cells: [...siteCells(year, site), <MoveButton key="move" site={site} onMove={onMove} />],
+  }));
 }
 
-function siteRow({ year, planting }: YearRow, site: YearSite): TableRow {
+function siteCells({ year, planting }: YearRow, site: YearSite): readonly ReactNode[] {
   const { low, high } = site.cost;
-  return {
-    key: `${year} ${site.site}`,
-    cells: [
-      year,
-      `${site.site} ${site.name}`,
-      site.zone,
-      site.buildType,
-      wholeNumber(site.areaSqFt),
-      strings.next.costRange(dollars(low), dollars(high)),
-      planting,
-    ],
-  };
+  return [
+    year,
+    <ViewLink key="site" to={{ view: 'sites', siteId: site.site }}>
+      {site.site} {site.name}
+    </ViewLink>,
+    site.zone,
+    site.buildType,
+    wholeNumber(site.areaSqFt),
+    strings.next.costRange(dollars(low), dollars(high)),
+    planting,
+  ];
+}
+
+interface MoveButtonProps {
+  readonly site: YearSite;
+  readonly onMove: OnMove;
+}
+
+function MoveButton({ site, onMove }: MoveButtonProps): ReactNode {
+  return (
+    <button
+      type="button"
+      className="small"
+      aria-label={words.moveSite(site.site)}
+      onClick={() => onMove(site.site)}
+    >
+      {words.move}
+    </button>
+  );
 }

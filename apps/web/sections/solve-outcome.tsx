@@ -54,7 +54,7 @@ function Ending({ solve, onShow }: EndingProps): ReactNode {
 }
 
 /** No plan can exist: what stands against what, by name. */
-function Conflict({ solve }: { readonly solve: Solve }): ReactNode {
+export function Conflict({ solve }: { readonly solve: Solve }): ReactNode {
   if (solve.conflict.length === 0) return <p>{words.conflictUnnamed}</p>;
   return (
     <div className="conflict">

@@ -10,6 +10,8 @@ import {
 } from '../api.js';
 import type { Address } from './address.js';
 
+type PlanAddress = Pick<Address, 'campusId' | 'planId'>;
+
 /** A campus with what belongs to it. */
 export interface CampusOnDesk {
   readonly campuses: readonly CampusSummary[];
@@ -35,7 +37,7 @@ export type DeskContent =
     });
 
 /** Loads what an address names; never throws. */
-export async function loadDesk(address: Address): Promise<DeskContent> {
+export async function loadDesk(address: PlanAddress): Promise<DeskContent> {
   try {
     return await findPlan(address);
   } catch (error) {
@@ -45,7 +47,7 @@ export async function loadDesk(address: Address): Promise<DeskContent> {
   }
 }
 
-async function findPlan(address: Address): Promise<DeskContent> {
+async function findPlan(address: PlanAddress): Promise<DeskContent> {
   const campuses = await api.campuses();
   const campus =
     campuses.find(({ id }) => id === address.campusId) ?? (await firstWithPlan(campuses));

@@ -93,12 +93,12 @@ test('the strip and the plan table name every year and site', async () => {
   const [first] = overview.years[0]!.sites;
   expect(plan[0]).toEqual([
     ...['FY28', `${first!.site} ${first!.name}`, first!.zone, first!.buildType],
-    ...[whole(first!.areaSqFt), '$29,000 to $61,000', 'spring 2028'],
+    ...[whole(first!.areaSqFt), '$29,000 to $61,000', 'spring 2028', 'Move or bar'],
   ]);
 });
 
 test('the brief of the plan on the page can be downloaded', async () => {
-  const { page, api } = await openPlan();
+  const { page, api } = await bench.open(undefined, undefined, '/?view=meeting');
   const waiting = page.waitForEvent('download');
   await page.locator('#documents').getByRole('link').click();
   const download = await waiting;

@@ -30,7 +30,7 @@ test('keys alone reach the plan, change the season, unfold a table, solve and st
   const { page, api } = await bench.open();
   await page.getByRole('heading', { level: 1, name: 'Landscape plan' }).waitFor();
   await page.keyboard.press('Tab');
-  expect(await page.evaluate(focused)).toMatchObject({ name: 'Skip to the plan', isSeen: true });
+  expect(await page.evaluate(focused)).toMatchObject({ name: 'Skip to the content', isSeen: true });
   await page.keyboard.press('Enter');
   expect(await page.evaluate('document.activeElement.id')).toBe('main');
 

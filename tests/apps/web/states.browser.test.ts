@@ -51,7 +51,8 @@ const states: Readonly<Record<string, State>> = {
       const wish = { ...usualWish, years: 12, sitesIn: () => 0 };
       api.holdings.plans = [heldPlan(1, overviewFixture(wish))];
     },
-    heading: 'Landscape plan, FY28 to FY39',
+    path: '/?view=next',
+    heading: 'Next year: FY28',
     says: 'Use the year to clear what is listed under “To find out”',
   },
   'no plan yet': { prepare: withoutPlan, heading: 'No plan yet', says: 'Solve to make the first' },
@@ -113,6 +114,7 @@ const states: Readonly<Record<string, State>> = {
 };
 
 interface State {
+  readonly path?: string;
   readonly prepare: (api: FakeApi) => void;
   readonly heading: string;
   readonly says: string;
@@ -120,8 +122,8 @@ interface State {
 
 test.each(Object.entries(states))(
   '%s: says what is the matter, passes axe-core, and fits a phone',
-  async (_name, { prepare, heading, says }) => {
-    const { page, errors } = await bench.open(prepare);
+  async (_name, { path, prepare, heading, says }) => {
+    const { page, errors } = await bench.open(prepare, undefined, path);
     await page.getByRole('heading', { level: 1, name: heading }).waitFor();
     expect(await page.locator('body').innerText()).toContain(says);
     await unfold(page);
@@ -154,7 +156,7 @@ test('a server that is gone is said, and the page comes back when it does', asyn
 
 test('an address that names a plan not held leads to the newest one', async () => {
   const { page } = await bench.open();
-  await page.goto(`${page.url()}?plan=gone`);
+  await page.goto(`${page.url()}&plan=gone`);
   await page.getByRole('heading', { level: 1, name: 'This plan is not here' }).waitFor();
   expect(await axeFindings(page)).toEqual([]);
   await page.getByRole('button', { name: 'Show the newest plan' }).click();

@@ -3,7 +3,8 @@ import type { AddressInfo } from 'node:net';
 import { securityHeaders } from '#apps/api/guards/security-headers.js';
 import type { SolveReply } from '#contracts/http/solves.js';
 import { bodyOf, notFound, sendJson, sendPageFile } from './http.js';
-import { emptyHoldings, heldSolve } from './holdings.js';
+import { emptyHoldings, heldBrief, heldSolve } from './holdings.js';
+import { smallFile } from '../small-campus.js';
 
 interface Asked {
   readonly request: IncomingMessage;
@@ -64,6 +65,7 @@ export class FakeApi {
     if (!path.startsWith('/api/')) return sendPageFile(response, path);
     const parts = path.split('/').slice(2);
     const asked = { request, response, parts };
+    if (parts[0] === 'health') return sendJson(response, { status: 'ok' });
     if (parts[0] === 'campuses') return this.#answerCampus(asked);
     if (parts[0] === 'plans') return this.#answerPlan(asked);
     if (parts[0] === 'solves') return this.#answerSolve(asked);
@@ -73,7 +75,11 @@ export class FakeApi {
   async #answerCampus({ request, response, parts: [, campusId, part] }: Asked): Promise<void> {
     const { campuses, plans, solves } = this.holdings;
     if (campusId === undefined) return sendJson(response, { campuses });
-    if (campuses.every(({ id }) => id !== campusId)) return notFound(response);
+    const campus = campuses.find(({ id }) => id === campusId);
+    if (campus === undefined) return notFound(response);
+    if (part === undefined) return sendJson(response, { ...campus, file: smallFile() });
+    if (part === 'decisions') return sendJson(response, { decisions: [] });
+    if (part === 'suitability') return sendJson(response, { draws: 1000, sites: [] });
     if (part === 'plans') {
       const summaries = plans.map(({ summary }) => summary);
       return sendJson(response, {
@@ -93,6 +99,9 @@ export class FakeApi {
     const plan = this.holdings.plans.find(({ summary }) => summary.id === id);
     if (plan === undefined) return notFound(response);
     if (part === 'overview') return sendJson(response, plan.overview);
+    if (part === 'documents' && file === undefined) {
+      return sendJson(response, { documents: [heldBrief(plan.summary.id)] });
+    }
     if (file !== 'administration-brief.pdf') return notFound(response);
     response.writeHead(200, {
       'content-type': 'application/pdf',

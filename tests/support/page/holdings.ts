@@ -86,3 +86,16 @@ export function heldSolve(number: number, change: Partial<SolveReply> = {}): Sol
     ...change,
   };
 }
+
+/** The brief as a plan's list of documents has it. */
+export function heldBrief(id: string) {
+  const fileName = 'administration-brief.pdf';
+  const path = `/api/plans/${id}/documents/${fileName}`;
+  return {
+    kind: 'administration-brief',
+    site: null,
+    title: 'Administration brief',
+    fileName,
+    path,
+  };
+}

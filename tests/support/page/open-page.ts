@@ -35,6 +35,7 @@ export class PageBench {
   async open(
     prepare: (api: FakeApi) => void = () => undefined,
     viewport: { width: number; height: number } = desktop,
+    path = '/?view=plan',
   ): Promise<OpenPage> {
     if (this.#browser === undefined) throw new Error('startBrowser() comes first');
     const api = new FakeApi();
@@ -50,7 +51,7 @@ export class PageBench {
       const text = message.text();
       if (message.type() === 'error' && !text.startsWith('Failed to load')) errors.push(text);
     });
-    await page.goto(await api.start());
+    await page.goto(`${await api.start()}${path}`);
     return { page, api, errors };
   }
 

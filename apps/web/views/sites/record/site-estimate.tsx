@@ -1,0 +1,105 @@
+import { useCallback, useState, type ReactNode } from 'react';
+import { api, type SiteEstimates, type TypeEstimate } from '../../../api.js';
+import { FailureNote } from '../../../parts/failure-note.js';
+import { useLoaded } from '../../../state/use-loaded.js';
+import { strings } from '../../../strings.data.js';
+import { EstimateTree } from './estimate-tree.js';
+
+const words = strings.record;
+
+interface SiteEstimateProps {
+  readonly campusId: string;
+  /** Version of the campus: a saved change is estimated anew. */
+  readonly version: number;
+  readonly site: string;
+}
+
+/** The estimate of a site, every number open to those it was made of. */
+export function SiteEstimate({ campusId, version, site }: SiteEstimateProps): ReactNode {
+  const load = useCallback(
+    () => api.estimates(campusId, site).then((estimates) => ({ estimates, version })),
+    [campusId, site, version],
+  );
+  const [loaded] = useLoaded(load);
+  return (
+    <section aria-labelledby="record-estimate">
+      <h3 id="record-estimate">{words.estimate}</h3>
+      {loaded.kind === 'loading' && <p className="quiet">{strings.states.loadingView}</p>}
+      {loaded.kind === 'failed' && <FailureNote failure={loaded.failure} />}
+      {loaded.kind === 'loaded' && (
+        <>
+          <Types estimates={loaded.value.estimates} />
+          <Suitability estimates={loaded.value.estimates} />
+        </>
+      )}
+    </section>
+  );
+}
+
+function Types({
+  estimates: { estimates, pricesOf },
+}: {
+  readonly estimates: SiteEstimates;
+}): ReactNode {
+  const [chosen, setChosen] = useState(estimates[0]?.buildType ?? '');
+  const shown = estimates.find(({ buildType }) => buildType === chosen) ?? estimates[0];
+  return (
+    <>
+      <p>{words.estimateLead(pricesOf)}</p>
+      {estimates.length > 1 && (
+        <label className="field">
+          {words.asType}
+          <select value={shown?.buildType} onChange={(event) => setChosen(event.target.value)}>
+            {estimates.map(({ buildType, name }) => (
+              <option key={buildType} value={buildType}>
+                {name}
+              </option>
+            ))}
+          </select>
+        </label>
+      )}
+      {shown !== undefined && <Estimate key={shown.buildType} estimate={shown} />}
+    </>
+  );
+}
+
+/** How a candidate is suited, before gates and plan. */
+function Suitability({
+  estimates: { suitability },
+}: {
+  readonly estimates: SiteEstimates;
+}): ReactNode {
+  if (suitability.length === 0) return null;
+  return (
+    <>
+      <h4>{words.suitability}</h4>
+      <EstimateTree nodes={suitability} />
+    </>
+  );
+}
+
+const sections = ['takeoff', 'hours', 'money', 'benefits'] as const;
+
+function Estimate({ estimate }: { readonly estimate: TypeEstimate }): ReactNode {
+  return (
+    <>
+      {estimate.findings.length > 0 && (
+        <ul className="problems">
+          {estimate.findings.map((finding) => (
+            <li key={`${finding.field} ${finding.problem}`}>
+              {finding.problem} {finding.remedy}
+            </li>
+          ))}
+        </ul>
+      )}
+      <div className="estimate">
+        {sections.map((section) => (
+          <div key={section}>
+            <h4>{words.estimateSections[section]}</h4>
+            <EstimateTree nodes={estimate.sections[section]} />
+          </div>
+        ))}
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,17 @@
+import type { ReactNode } from 'react';
+import type { PlanContent } from '../../state/desk-context.js';
+import { strings } from '../../strings.data.js';
+import { ComparePlans } from './compare-plans.js';
+import { Courses } from './courses.js';
+
+/** Other courses and other plans, told as what would be different, never as a second whole plan. */
+export default function WhatIfView({ content }: { readonly content: PlanContent }): ReactNode {
+  return (
+    <>
+      <h1 className="view-heading">{strings.whatIf.heading}</h1>
+      <p>{strings.whatIf.lead}</p>
+      <Courses overview={content.overview} />
+      <ComparePlans content={content} />
+    </>
+  );
+}
