@@ -4,6 +4,7 @@ import {
   answerConflicts,
   answerQuestion,
   type AnswerTo,
+  type Asked,
   type QuestionKind,
   type QuestionOf,
 } from '#planning/answer-question.js';
@@ -44,7 +45,11 @@ interface Base {
 }
 
 /** Reads the plan that is asked about; without one, solves the campus for a share of the time. */
-async function basePlan(files: AskedFiles, options: AskOptions, output: Output): Promise<Base> {
+export async function basePlan(
+  files: AskedFiles,
+  options: AskOptions,
+  output: Output,
+): Promise<Base> {
   const input = await readCampus(files.campus);
   if (files.plan !== undefined) {
     const { plan, file, campus } = await readPlan(files.plan, input);
@@ -79,7 +84,8 @@ export async function askAndPrint<K extends QuestionKind>(
 ): Promise<number> {
   const began = performance.now();
   const base = await basePlan(files, options, output);
-  const answer = await ask(question, base, { options, output, began });
+  const work = (asked: Asked) => answerQuestion(question, asked);
+  const answer = await ask(work, base, { options, output, began });
   if (options.json) output.out(asJson(answer));
   else for (const line of lines(answer)) output.out(line);
   return EXIT.fine;
@@ -106,16 +112,16 @@ export async function askConflicts(
 }
 
 /** Answers a question about a plan within its time, on threads of its own. */
-async function ask<K extends QuestionKind>(
-  question: QuestionOf<K>,
+export async function ask<T>(
+  work: (asked: Asked) => Promise<T>,
   base: Base,
   { options, output, began }: { options: AskOptions; output: Output; began: number },
-): Promise<AnswerTo<K>> {
+): Promise<T> {
   const used = (performance.now() - began) / 1000;
   const seconds = (options.seconds ?? QUESTION_SECONDS) - used;
   const pool = openResolverPool({ seconds: Math.max(0.5, seconds * RESOLVING_SHARE) });
   try {
-    return await answerQuestion(question, {
+    return await work({
       campus: base.input.campus,
       plan: base.plan,
       tiers: base.tiers,

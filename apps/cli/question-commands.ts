@@ -1,7 +1,11 @@
 import type { Command } from 'commander';
 import { askAndPrint, askConflicts, type AskedFiles, type AskOptions } from './ask.js';
+import { askWhy, type WhyOptions } from './commands/why.js';
+import { compare, type CompareOptions } from './commands/compare.js';
+import { additionsLines } from './lines/additions-lines.js';
 import { limitsLines } from './lines/limits-lines.js';
 import { nextSiteLines } from './lines/next-site-lines.js';
+import { promisesLines } from './lines/promises-lines.js';
 import { solveSeconds, wholeOrZero, wholePositive } from './option-values.js';
 import type { Output } from './output.js';
 
@@ -39,11 +43,47 @@ export function addQuestionCommands(
     },
   );
   question(
+    'promises <campus> [plan]',
+    'What each promise costs, and how long the yearly one lasts.',
+  ).action(async (campus: string, plan: string | undefined, options: AskOptions) => {
+    const asking = { question: { kind: 'promises' as const }, options, lines: promisesLines };
+    done(await askAndPrint({ ...asking, files: filesOf(campus, plan) }, output));
+  });
+  question(
+    'additions <campus> [plan]',
+    'What one more position, sum, load or work day would buy.',
+  ).action(async (campus: string, plan: string | undefined, options: AskOptions) => {
+    const asking = { question: { kind: 'additions' as const }, options, lines: additionsLines };
+    done(await askAndPrint({ ...asking, files: filesOf(campus, plan) }, output));
+  });
+  question(
     'conflicts <campus>',
     'Which promises and limits cannot all be kept, and what each repair costs.',
   ).action(async (campus: string, options: AskOptions) =>
     done(await askConflicts(campus, options, output)),
   );
+  addPlaceQuestions(question, output, done);
+}
+
+type Question = (usage: string, description: string) => Command;
+
+/** Questions about one site, and about two plans or two versions of a campus. */
+function addPlaceQuestions(question: Question, output: Output, done: (code: number) => void): void {
+  question('why <campus> <site> [year]', 'Why a site stands where it does, or not in a year.')
+    .option('--plan <file>', 'the plan that is asked about (default: one is made first)')
+    .action(async (campus: string, site: string, year: string | undefined, options: WhyOptions) =>
+      done(
+        await askWhy({ campus, site, ...(year === undefined ? {} : { year }) }, options, output),
+      ),
+    );
+  question(
+    'compare <a> <b>',
+    'What differs between two plans, or made by each change of a campus file.',
+  )
+    .option('--campus <file>', 'the campus file of two plans')
+    .action(async (a: string, b: string, options: CompareOptions) =>
+      done(await compare({ a, b }, options, output)),
+    );
 }
 
 interface Top {
