@@ -14,6 +14,11 @@ export function addDocumentCommands(
     .option('--only <names>', `only these, with commas between: ${documentKinds.join(', ')}`, kinds)
     .option('--site <id>', 'the site of documents about one site (default: those prepared first)')
     .addOption(new Option('--paper <size>', 'paper').choices(PAPERS).default('letter'))
+    .option(
+      '--final',
+      'write them as approved; refused, with the reasons, where something is missing',
+    )
+    .option('--approved-by <name>', 'who approved them, printed on every page; with --final')
     .action(async (campus: string, plan: string, options: DocumentsOptions) =>
       done(await documents({ campus, plan }, options, output)),
     );

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { checkPlanFile } from '#planning/check-plan-file.js';
 import { documentSource, type DocumentSource } from '#planning/documents/document-source.js';
 import { siteDocuments, usualDocuments } from '#planning/documents/plan-documents.js';
+import { refusals } from '#planning/documents/release-check.js';
 import { overviewDocument, overviewOf } from '#planning/overview-document.js';
 import type { DocumentKind, DocumentWish, Paper } from '#planning/ports/document-writer.js';
 import type { Edition } from '#report/document/edition.js';
@@ -20,6 +21,9 @@ export interface DocumentsOptions {
   /** Left out: the sites that are prepared first. */
   readonly site?: string;
   readonly paper: Paper;
+  /** Write them as approved, not as drafts; refused where something is missing. */
+  readonly final?: true;
+  readonly approvedBy?: string;
   readonly json?: true;
 }
 
@@ -39,7 +43,12 @@ export async function documents(
   const overview = overviewOf(overviewDocument(campus, plan, reportOf(file)));
   const source = documentSource({ campus, plan, overview });
   const wishes = wishesOf(source, options);
-  const edition: Edition = { ...editionOf(file, source), paper: options.paper };
+  const edition: Edition = {
+    ...editionOf(file, source),
+    paper: options.paper,
+    ...(options.final ? { approvedBy: options.approvedBy ?? '' } : {}),
+  };
+  if (options.final) refuseUnready(source, wishes, edition);
   await makeFolder(options.out);
   const written: string[] = [];
   for (const wish of wishes) {
@@ -66,10 +75,24 @@ function wishesOf(source: DocumentSource, { only, site }: DocumentsOptions): Doc
 /** The usual documents, with those about a site for this one instead of the sites that come first. */
 function withSite(source: DocumentSource, usual: DocumentWish[], site: string): DocumentWish[] {
   if (source.campus.candidates.some(({ id }) => id === site)) {
-    return [...usual.filter((wish) => wish.site === undefined), ...siteDocuments(site)];
+    return [...usual.filter((wish) => wish.site === undefined), ...siteDocuments(source, site)];
   }
   throw new CommandFailure(EXIT.badInput, [
     `There is no candidate site ${site}; the campus file lists them under candidateSites.`,
+  ]);
+}
+
+/** Fails where a document may not be called final, with all that is missing. */
+function refuseUnready(source: DocumentSource, wishes: DocumentWish[], edition: Edition): void {
+  const found = refusals(source, wishes, edition);
+  if (found.length === 0) return;
+  const lines = found.flatMap(({ document, problems }) => [
+    `  ${document}:`,
+    ...problems.map(({ missing, problem, remedy }) => `    ${missing}: ${problem} ${remedy}`),
+  ]);
+  throw new CommandFailure(EXIT.checkFailed, [
+    'Not ready to be final, so no document is written:',
+    ...lines,
   ]);
 }
 

@@ -4,10 +4,12 @@ import type { JsonDocument } from '../json-document.js';
 export const documentKinds = [
   'administration-brief',
   'long-range-plan',
+  'donor-prospectus',
   'staffing-request',
   'site-dossier',
   'materials-order',
   'work-calendar',
+  'annual-report',
 ] as const;
 export type DocumentKind = (typeof documentKinds)[number];
 

@@ -54,9 +54,9 @@ function quantityTable({ sites, prepared }: WorkYear): Block {
   const sum = (of: (site: WorkYear['sites'][number]) => number) =>
     wholeInWords(sites.reduce((total, site) => total + of(site), 0));
   const cells = [
-    (site: WorkYear['sites'][number]) => Math.ceil(site.takeoff.compostCuYd),
-    (site: WorkYear['sites'][number]) => Math.ceil(site.takeoff.chipsCuYd),
-    (site: WorkYear['sites'][number]) => Math.ceil(site.takeoff.cardboardSqFt / 100) * 100,
+    (site: WorkYear['sites'][number]) => Math.round(site.takeoff.compostCuYd),
+    (site: WorkYear['sites'][number]) => Math.round(site.takeoff.chipsCuYd),
+    (site: WorkYear['sites'][number]) => Math.round(site.takeoff.cardboardSqFt / 100) * 100,
     (site: WorkYear['sites'][number]) => site.takeoff.compostLoads + site.takeoff.chipLoads,
   ];
   return table({
@@ -74,17 +74,20 @@ function quantityTable({ sites, prepared }: WorkYear): Block {
       ),
       ...(sites.length > 1 ? [totalRow('All', ...cells.map(sum))] : []),
     ],
-    note: 'Rounded up to whole cubic yards and hundreds of square feet. Waste, sheet laps and thinner layers over roots are in the numbers.',
+    note: 'Rounded to whole cubic yards and hundreds of square feet. Waste, sheet laps and thinner layers over roots are in the numbers.',
   });
 }
 
 function compostSentence({ compost }: WorkYear): string {
   const { needed, bought, boughtDollars } = compost;
-  const yard = Math.max(0, needed - bought);
   if (bought === 0) {
     return `All ${wholeInWords(needed)} cubic yards come from the campus yard; nothing is bought.`;
   }
-  return `The plan buys ${wholeInWords(bought)} cubic yards this season, ${dollarsInWords(boughtDollars)} delivered; ${wholeInWords(yard)} come from the campus yard.`;
+  const rest =
+    bought > needed
+      ? `more than these sites take (${wholeInWords(needed)}): the rest is for the yard`
+      : `${wholeInWords(needed - bought)} more come from the campus yard`;
+  return `The plan buys ${wholeInWords(bought)} cubic yards this season, ${dollarsInWords(boughtDollars)} delivered; ${rest}.`;
 }
 
 function plantSentence({ orderPlantsBy, planted }: WorkYear): string {
@@ -151,7 +154,7 @@ function deliveryBlocks({ deliveries, sites }: WorkYear): readonly Block[] {
             dayInWords(one.to),
             `${one.site} ${nameOf.get(one.site) ?? ''}`,
             one.material,
-            wholeInWords(Math.ceil(one.cuYd)),
+            wholeInWords(one.cuYd),
             wholeInWords(one.loads),
           ),
         ),

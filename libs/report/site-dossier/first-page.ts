@@ -8,7 +8,7 @@ import { paragraph, smallPrint } from '../document/text-blocks.js';
 import { costBandFigure } from '../figures/cost-band-figure.js';
 import { firstSentence } from '../parts/first-sentence.js';
 import { ESTIMATE_CLASS } from '../parts/words.js';
-import { sketchFigure } from './sketch.js';
+import { sketchFigure } from '../parts/sketch.js';
 
 /** What it is, where it is, what it may cost, and what is open. */
 export function firstPage(dossier: SiteDossier): readonly Block[] {

@@ -1,5 +1,6 @@
 import type { WorkSeason, WorkYear } from '#explain/documents/work-year/work-year.js';
 import type { PlanOverview } from '#explain/overview/plan-overview.js';
+import { dayInWords } from '#units/dates-in-words.js';
 import { counted, hoursInWords, wholeInWords } from '#units/in-words.js';
 import { planDocument, type Edition } from '../document/edition.js';
 import { bold, type Inline } from '../document/inline.js';
@@ -31,6 +32,7 @@ function calendarBlocks(year: WorkYear): readonly Block[] {
     paragraph(bold(`Sites of ${year.year}: `), `${names}.`),
     table({
       caption: 'The year’s work',
+      density: 'compact',
       columns: [
         textColumn('When', 2),
         textColumn('Task', 4.6),
@@ -71,13 +73,21 @@ function seasonRows(season: WorkSeason, year: WorkYear): Row[] {
   ];
 }
 
-function prepareRows(season: WorkSeason, { sites }: WorkYear): Row[] {
+function prepareRows(season: WorkSeason, { sites, deliveries }: WorkYear): Row[] {
   return [
     row(
       'At least 10 days before',
       'Ask for locates at each site, public and campus lines; write the tickets below',
       'Program manager',
       'no digging without',
+    ),
+    ...deliveries.map(({ site, material, loads, from, to }) =>
+      row(
+        `${dayInWords(from)} to ${dayInWords(to)}`,
+        `${site}: ${material.toLowerCase()} arrives, ${counted(loads, 'load')} (proposed)`,
+        'Grounds',
+        '1 spotter for each truck',
+      ),
     ),
     ...sites.map(({ site, takeoff, prepareHours }) =>
       row(
