@@ -99,6 +99,7 @@ export const strings = {
       benefit: 'Benefit of the sites',
       'recurring-cost': 'Recurring cost in the peak year',
       change: 'Change from the published plan',
+      change: 'Change from the published plan',
     } as Readonly<Record<string, string>>,
     commitment: (id: string): string => `Shortfall of the promise “${id}”`,
   },

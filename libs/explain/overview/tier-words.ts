@@ -6,6 +6,7 @@ const AIMS: Readonly<Record<string, string>> = {
   'unserved-total': 'care left undone in all seasons',
   benefit: 'benefit',
   'recurring-cost': 'yearly cost in the dearest year',
+  change: 'change from the published plan',
 };
 
 /** What a tier asks to keep small, as a reader would say it. */
