@@ -37,6 +37,33 @@ function somePlanPasses(campus: Campus): boolean {
   });
 }
 
+interface Means {
+  readonly dollars: number;
+  readonly crew: number;
+  readonly count: number;
+  readonly through: number;
+}
+
+const withMeans = ({ dollars, crew, count, through }: Means) =>
+  tinyCampus({
+    funds: [tinyFund('capital', dollars)],
+    pools: [tinyPool('crew', crew)],
+    commitments: [
+      promise('yearly', 'binding', {
+        kind: 'sites-each-year',
+        count,
+        from: fiscalYear(2028),
+        to: fiscalYear(through),
+        countsFromSqFt: 1000,
+      }),
+      promise('care', 'binding', {
+        kind: 'no-unserved-care',
+        classes: ['care-food', 'care-other', 'harvest'],
+        seasons: 'all',
+      }),
+    ],
+  });
+
 const tight = fc
   .record({
     dollars: fc.integer({ min: 5_000, max: 50_000 }),
@@ -44,26 +71,10 @@ const tight = fc
     count: fc.constantFrom(1, 2),
     through: fc.integer({ min: 2028, max: 2030 }),
   })
-  .map(({ dollars, crew, count, through }) =>
-    tinyCampus({
-      funds: [tinyFund('capital', dollars)],
-      pools: [tinyPool('crew', crew)],
-      commitments: [
-        promise('yearly', 'binding', {
-          kind: 'sites-each-year',
-          count,
-          from: fiscalYear(2028),
-          to: fiscalYear(through),
-          countsFromSqFt: 1000,
-        }),
-        promise('care', 'binding', {
-          kind: 'no-unserved-care',
-          classes: ['care-food', 'care-other', 'harvest'],
-          seasons: 'all',
-        }),
-      ],
-    }),
-  );
+  .map(withMeans);
+
+const ENOUGH = withMeans({ dollars: 500_000, crew: 1000, count: 1, through: 2028 });
+const TOO_LITTLE = withMeans({ dollars: 5_000, crew: 20, count: 2, through: 2030 });
 
 test('a plan exists by re-solving exactly where one exists by trying everything', () => {
   const seen = new Set<string>();
@@ -74,7 +85,7 @@ test('a plan exists by re-solving exactly where one exists by trying everything'
       expect(ending).toBe(somePlanPasses(campus) ? 'found' : 'impossible');
       if (plan) expect(checkPlan(campus, plan)).toEqual([]);
     }),
-    { numRuns: 20, examples: [] },
+    { numRuns: 20, examples: [[ENOUGH], [TOO_LITTLE]] },
   );
   expect([...seen].sort()).toEqual(['found', 'impossible']);
 });

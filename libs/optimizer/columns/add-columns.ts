@@ -31,18 +31,21 @@ export interface Ground {
   readonly lifecycles: readonly Lifecycle[];
   /** Lives that are taken as decided. Left out: none. */
   readonly fixed?: ReadonlySet<Lifecycle>;
+  /** Lives may be taken in parts, while people and work days stay whole: for bounds. Left out: whole. */
+  readonly livesInParts?: true;
 }
 
 /** Adds the whole-number columns of a campus to a draft. */
 export function addColumns(
   draft: ModelDraft,
-  { campus, charges, lifecycles, fixed }: Ground,
+  { campus, charges, lifecycles, fixed, livesInParts }: Ground,
 ): Columns {
   const lives = lifecycles.map((l) => ({
     ...l,
     variable: draft.addVariable({
       label: labelOf(l),
-      kind: 'binary',
+      kind: livesInParts ? 'continuous' : 'binary',
+      upper: 1,
       lower: fixed?.has(l) ? 1 : 0,
     }),
   }));

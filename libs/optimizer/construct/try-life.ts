@@ -6,7 +6,8 @@ import { allPaid, applyHire, applyLife, purchasesOf, type SearchState } from '..
 export function tryLife(state: SearchState, life: Lifecycle): boolean {
   const before = state.hires.map((byYear) => Int32Array.from(byYear));
   applyLife(state, life, 1);
-  if (isServed(state, life.life.prepared)) return true;
+  // Most lives fail for money alone, and that is soonest known.
+  if (state.money.paid(state.costs) && isServed(state, life.life.prepared)) return true;
   applyLife(state, life, -1);
   restoreHires(state, before);
   return false;

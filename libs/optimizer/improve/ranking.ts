@@ -26,7 +26,9 @@ export function rankings(random: Random, prices?: Prices): () => Ranking {
   };
   const byPrices = ({ costOf, little }: Prices): Ranking => {
     const noise = little * (0.2 + 2 * random() ** 2);
-    return sorted((life) => -costOf(life) - noise * random());
+    const most = little * (1 + 20 * random() ** 2);
+    const ranking = sorted((life) => -costOf(life) - noise * random());
+    return (lives) => ranking(lives.filter((life) => costOf(life) <= most));
   };
   const byTaste = (): Ranking => {
     const care = 0.2 + random() * 1.3;

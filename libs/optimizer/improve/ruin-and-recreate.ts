@@ -16,8 +16,13 @@ import { tiersOf } from '../tiers/tier-list.js';
 const LEAST_RUINED = 2;
 const MOST_RUINED = 7;
 
-/** Share of benefit below the best at which a plan is still worked on further. */
-const TOLERATED_LOSS = 0.01;
+/**
+ * Share of benefit below the best at which a plan is still worked on further: it falls from the first
+ * to the last over a number of rounds, and then begins anew (threshold accepting, Dueck and Scheuer 1990).
+ */
+const FIRST_LOSS = 0.002;
+const LAST_LOSS = 0.0001;
+const COOLING_ROUNDS = 600;
 
 export interface RuinSettings {
   readonly random: Random;
@@ -36,14 +41,15 @@ export interface RuinSettings {
  */
 export function ruinAndRecreate(state: SearchState, settings: RuinSettings): void {
   const nextRanking = rankings(settings.random, settings.prices);
+  const bySite = grouped(state.tables.ground.lifecycles, (l) => l.site);
   let current = valuesOf(state);
   let best = current;
   for (let round = 0; round < settings.rounds && !settings.done(); round++) {
     const before = new Set(state.lives);
     ruin(state, settings.random);
-    recreate(state, settings.random, nextRanking());
+    recreate({ state, bySite, random: settings.random, ranking: nextRanking(), failed: new Set() });
     const values = isServed(state) && keepsBinding(state) ? valuesOf(state) : undefined;
-    if (!values || !acceptable(values, { current, best })) {
+    if (!values || !acceptable(values, { current, best, loss: toleratedLoss(round) })) {
       restore(state, before);
       continue;
     }
@@ -94,12 +100,17 @@ function lexicographic(a: readonly number[], b: readonly number[]): number {
 /** No worse than the plan at hand, or no worse in promises than the best and nearly as good in benefit. */
 function acceptable(
   values: readonly number[],
-  { current, best }: { current: readonly number[]; best: readonly number[] },
+  of: { readonly current: readonly number[]; readonly best: readonly number[]; loss: number },
 ): boolean {
+  const { current, best } = of;
   if (lexicographic(values, current) <= 0) return true;
   if (lexicographic(values.slice(0, -1), best.slice(0, -1)) > 0) return false;
-  const [loss = 0, least = 0] = [values.at(-1), best.at(-1)];
-  return loss - least <= TOLERATED_LOSS * Math.abs(least);
+  const [value = 0, least = 0] = [values.at(-1), best.at(-1)];
+  return value - least <= of.loss * Math.abs(least);
+}
+
+function toleratedLoss(round: number): number {
+  return FIRST_LOSS * (LAST_LOSS / FIRST_LOSS) ** ((round % COOLING_ROUNDS) / COOLING_ROUNDS);
 }
 
 function ruin(state: SearchState, random: Random): void {
@@ -114,41 +125,70 @@ function ruin(state: SearchState, random: Random): void {
     : lives;
   for (const life of shuffled(random, pool).slice(0, count)) applyLife(state, life, -1);
   clearHires(state);
+  isServed(state);
+}
+
+/** One building up again: the order in which lives are tried, and those that did not fit any more. */
+interface Recreation {
+  readonly state: SearchState;
+  readonly bySite: ReadonlyMap<string, readonly Lifecycle[]>;
+  readonly random: Random;
+  readonly ranking: Ranking;
+  /** A life that did not fit will not fit later either, since others are only added. */
+  readonly failed: Set<Lifecycle>;
 }
 
 /** Promised years first, in order of time, then any site in any year. */
-function recreate(state: SearchState, random: Random, ranking: Ranking): void {
-  const { lifecycles } = state.tables.ground;
-  const built = new Set([...state.lives].map((l) => l.site));
-  const open = lifecycles.filter((l) => !built.has(l.site));
+function recreate(of: Recreation): void {
+  const { state, bySite, random, ranking } = of;
   for (const group of mustHave(state.tables, random() < 0.5 ? 'binding' : 'intended')) {
-    if (!group.some((l) => state.lives.has(l))) placeOne(state, ranking(group));
+    if (!group.some((l) => state.lives.has(l))) placeOne(of, ranking(group));
   }
-  fillPromisedYears(state, open, ranking);
-  const left = new Set(open.map((l) => l.site));
-  for (const l of state.lives) left.delete(l.site);
-  for (const site of shuffled(random, [...left])) {
-    const lives = ranking(open.filter((l) => l.site === site));
-    placeOne(state, lives.slice(0, MOST_TRIES));
+  fillPromisedYears(of);
+  for (const site of shuffled(random, openSites(of))) {
+    placeOne(of, ranking(bySite.get(site) ?? []).slice(0, MOST_TRIES));
   }
 }
 
 const MOST_TRIES = 12;
 
-function fillPromisedYears(state: SearchState, open: readonly Lifecycle[], ranking: Ranking): void {
+function openSites({ state, bySite }: Recreation): string[] {
+  const open = new Set(bySite.keys());
+  for (const l of state.lives) open.delete(l.site);
+  return [...open];
+}
+
+function fillPromisedYears(of: Recreation): void {
+  const { state, bySite, ranking } = of;
   const { campus } = state.tables.ground;
+  const open = openSites(of).flatMap((site) => bySite.get(site) ?? []);
+  const byYear = grouped(ranking(open), (l) => l.yearIndex);
   for (let year = 0; year < campus.calendar.horizonYears; year++) {
     const wanted = promisedIn(campus, year);
     if (wanted === 0) continue;
-    const lives = ranking(open.filter((l) => l.yearIndex === year));
     let have = [...state.lives].filter((l) => l.yearIndex === year).length;
-    while (have < wanted && placeOne(state, lives)) have += 1;
+    while (have < wanted && placeOne(of, byYear.get(year) ?? [])) have += 1;
   }
 }
 
-function placeOne(state: SearchState, lives: readonly Lifecycle[]): boolean {
+function grouped<K>(lives: readonly Lifecycle[], key: (l: Lifecycle) => K): Map<K, Lifecycle[]> {
+  const groups = new Map<K, Lifecycle[]>();
+  for (const life of lives) {
+    const group = groups.get(key(life));
+    if (group) group.push(life);
+    else groups.set(key(life), [life]);
+  }
+  return groups;
+}
+
+function placeOne({ state, failed }: Recreation, lives: readonly Lifecycle[]): boolean {
   const { campus } = state.tables.ground;
-  return lives.some((life) => admissible(campus, state.lives, life) && tryLife(state, life));
+  return lives.some((life) => {
+    if (failed.has(life) || !admissible(campus, state.lives, life)) return false;
+    const placed = tryLife(state, life);
+    if (!placed) failed.add(life);
+    return placed;
+  });
 }
 
 function restore(state: SearchState, before: ReadonlySet<Lifecycle>): void {

@@ -14,11 +14,14 @@ import { addPrecedenceRows } from '#rules/precedence/rows.js';
 import { addReserveFloorRows } from '#rules/reserve-floor/rows.js';
 import { addFrozenRows, changeTerms } from '#rules/stability/columns.js';
 import { addColumns, type Ground } from '../columns/add-columns.js';
-import { tiersOf } from '../tiers/tier-list.js';
+import { tiersOf, type Tier } from '../tiers/tier-list.js';
 import type { ModelParts } from './model-parts.js';
 import { benefitTerms, recurringPeak, unservedPeak } from './tier-terms.js';
 
-/** Tiers already decided, held at their values while a later one is improved. By tier name. */
+/**
+ * Tiers already decided, held at their values while a later one is improved; by tier name. The tier
+ * that is improved may be among them: then only points that reach its value are asked for.
+ */
 export type HeldTiers = ReadonlyMap<string, number>;
 
 /** A model of a campus with the columns it stands for. */
@@ -73,15 +76,22 @@ function addTiers(parts: ModelParts, name: string, held: HeldTiers): Term[] {
     const value = held.get(tier.name);
     if (tier.name !== name && value === undefined) continue;
     const terms = tierTerms(parts, tier.name, value === 0 ? 'none' : 'allowed');
+    if (value !== undefined && terms.length > 0) holdAt(draft, { tier, terms, value });
     if (tier.name === name) return terms;
-    if (value === undefined || terms.length === 0) continue;
-    const limit =
-      tier.sense === 'max'
-        ? { atLeast: value - tier.tolerance }
-        : { atMost: value + tier.tolerance };
-    draft.addRow({ label: `held ${tier.name}`, terms, ...limit });
   }
   throw new RangeError(`no tier called ${name}`);
+}
+
+interface Hold {
+  readonly tier: Tier;
+  readonly terms: readonly Term[];
+  readonly value: number;
+}
+
+function holdAt(draft: ModelDraft, { tier, terms, value }: Hold): void {
+  const limit =
+    tier.sense === 'max' ? { atLeast: value - tier.tolerance } : { atMost: value + tier.tolerance };
+  draft.addRow({ label: `held ${tier.name}`, terms, ...limit });
 }
 
 function tierTerms(parts: ModelParts, name: string, slack: 'allowed' | 'none'): Term[] {

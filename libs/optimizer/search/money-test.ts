@@ -46,6 +46,8 @@ class KeptFlow implements MoneyTest {
   private readonly takenFor: Int32Array;
   private readonly reached: Int32Array;
   private readonly queue: Int32Array;
+  /** Purses known to hold nothing more, by the number of the search that found it. */
+  private readonly emptied: Int32Array;
   private search = 0;
 
   constructor(tables: Tables) {
@@ -60,6 +62,7 @@ class KeptFlow implements MoneyTest {
     this.takenFor = new Int32Array(dues);
     this.reached = new Int32Array(dues);
     this.queue = new Int32Array(dues);
+    this.emptied = new Int32Array(tables.purses.length);
   }
 
   paid(costs: Float64Array): boolean {
@@ -130,10 +133,12 @@ class KeptFlow implements MoneyTest {
       for (let arc = this.arcs.dueStarts[at] ?? 0; arc < end; arc++) {
         if (this.room(arc, this.cameBy[at] ?? -1) <= 0) continue;
         const purse = this.arcs.purse[arc] ?? 0;
+        if (this.emptied[purse] === this.search) continue;
         if ((this.left[purse] ?? 0) > 0) {
           this.payAlong({ due, arc, purse });
           return true;
         }
+        this.emptied[purse] = this.search;
         queued = this.reachFrom(arc, queued);
       }
     }

@@ -72,8 +72,11 @@ export class Board {
   /** Takes in what the other thread has told. */
   hear(): void {
     for (const news of this.run.around.partner?.news() ?? []) {
-      if (news.kind === 'bound') this.bounds.note(news);
-      else this.hearPlan(news.decisions);
+      if (news.kind === 'plan') this.hearPlan(news.decisions);
+      else {
+        this.bounds.note(news);
+        this.report(news.place);
+      }
     }
   }
 

@@ -2,12 +2,15 @@ import type { Campus } from '#domain/campus.js';
 import type { Solver } from '#mip/solver.js';
 import { Board } from './board.js';
 import { groundOf } from './ground-of.js';
-import { Relaxations, solvePart } from './part-solve.js';
+import { boundByPeople, Relaxations, solvePart } from './part-solve.js';
 import type { SolveRun } from './settings.js';
 import { tiersOf } from '../tiers/tier-list.js';
 
 /** Share of the whole time that proving one tier before benefit may take. */
 const EARLY_SHARE = 0.4;
+
+/** Share of the time left in which benefit is bounded with sites in parts. */
+const PEOPLE_SHARE = 0.1;
 
 /**
  * The second thread of a solve: waits for the first plan, then proves tier by tier that none is better,
@@ -49,10 +52,16 @@ function proveTier({ board, relaxations, givenUp }: Proof, place: number): void 
   const total = board.run.settings.seconds ?? Infinity;
   const left = board.secondsLeft();
   const most = place < board.benefit ? Math.min(left, total * EARLY_SHARE) : left;
-  const limits = Number.isFinite(most) ? { seconds: Math.max(0.1, most) } : {};
-  const relaxation = relaxations.of(place, limits);
-  board.hear();
-  if (!relaxation || board.closeEnough(place)) return;
-  const outcome = solvePart(board, place, { relaxation, most: Infinity, limits });
+  const limits = (seconds: number) =>
+    Number.isFinite(seconds) ? { seconds: Math.max(0.1, seconds) } : {};
+  boundByPeople(board, place, limits(place < board.benefit ? most : most * PEOPLE_SHARE));
+  const changed = () => {
+    board.hear();
+    return board.shouldStop() || key !== keyOf(board, place) || board.closeEnough(place);
+  };
+  if (changed()) return;
+  const relaxation = relaxations.of(place, limits(most));
+  if (!relaxation || changed()) return;
+  const outcome = solvePart(board, place, { relaxation, most: Infinity, limits: limits(most) });
   if (outcome.reason === 'time' && key === keyOf(board, place)) givenUp.add(key);
 }

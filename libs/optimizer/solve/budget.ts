@@ -2,8 +2,8 @@ import type { SolveLimits } from '#mip/solver.js';
 import type { SolveSettings } from './settings.js';
 
 /** The search before the first relaxation: share of the time, and seconds at the most. */
-const FIRST_SEARCH_SHARE = 0.2;
-const FIRST_SEARCH_SECONDS = 4;
+const FIRST_SEARCH_SHARE = 0.1;
+const FIRST_SEARCH_SECONDS = 1;
 
 /** Rounds of a search, and re-solves in part, where no time is set. */
 const ROUNDS = 200;
@@ -47,4 +47,9 @@ export function coreLimits({ work, gap }: SolveSettings, seconds: number): Solve
 /** Seconds of the whole that are kept for the tiers after benefit. */
 export function lastSeconds({ seconds }: SolveSettings): number {
   return (seconds ?? 0) * LAST_SHARE;
+}
+
+/** A limit in seconds, where time is limited. */
+export function secondsLimit(seconds: number): { seconds?: number } {
+  return Number.isFinite(seconds) ? { seconds: Math.max(0.1, seconds) } : {};
 }

@@ -1,5 +1,7 @@
 import { placementKey, type Decisions } from '#domain/plan.js';
 import type { SolveLimits } from '#mip/solver.js';
+import type { HeldTiers } from '../model/plan-model.js';
+import type { Tier } from '../tiers/tier-list.js';
 import type { Board } from './board.js';
 import { restricted } from './restricted.js';
 import { relaxTier, solveTier, type Relaxation, type TierOutcome } from './solve-tier.js';
@@ -54,11 +56,15 @@ export function solvePart(board: Board, place: number, part: Part): PartOutcome 
   const note = (bound: number | null) => {
     if (exact && bound !== null) board.noteBound({ place, held, bound });
   };
+  const asked = question(board, place);
+  const better = exact && own.value === 1 ? oneBetter(tier, own.value) : undefined;
   const outcome = solveTier({
-    ...question(board, place),
+    ...asked,
     ground,
     limits: part.limits,
-    start: own.decisions,
+    ...(better === undefined
+      ? { start: own.decisions }
+      : { held: new Map([...asked.held, [tier.name, better]]) }),
     shouldStop: () => {
       board.hear();
       return board.shouldStop() || board.closeEnough(place) || !sameHeld(board, held);
@@ -71,10 +77,93 @@ export function solvePart(board: Board, place: number, part: Part): PartOutcome 
     onBound: note,
     onDecisions: (decisions) => board.offer(decisions),
   });
-  if (outcome.ended === 'infeasible') throw contradiction(tier.name);
+  if (outcome.ended === 'infeasible') {
+    if (better === undefined) throw contradiction(tier.name);
+    note(own.value);
+    return { ...outcome, exact };
+  }
   if (outcome.decisions) board.offer(outcome.decisions);
   note(outcome.bound);
   return { ...outcome, exact };
+}
+
+/**
+ * Bounds a tier with sites in parts and people whole. Fractions of people are what makes a plain
+ * relaxation weak, and there are few of them to branch on, so this closes most of the gap soonest.
+ */
+export function boundByPeople(board: Board, place: number, limits: SolveLimits): void {
+  const tier = board.on.tiers[place];
+  const value = board.best?.values[place];
+  if (!tier || value === undefined) return;
+  const held = board.held(place);
+  const asked = question(board, place);
+  const better = value === 1 ? oneBetter(tier, value) : undefined;
+  const note = (bound: number | null) => {
+    if (bound !== null) board.noteBound({ place, held, bound });
+  };
+  const outcome = solveTier({
+    ...asked,
+    ground: { ...asked.ground, livesInParts: true },
+    ...(better === undefined ? {} : { held: new Map([...asked.held, [tier.name, better]]) }),
+    limits,
+    shouldStop: () => {
+      board.hear();
+      return board.shouldStop() || board.closeEnough(place) || !sameHeld(board, held);
+    },
+    onBound: note,
+    onDecisions: () => undefined,
+  });
+  if (outcome.ended !== 'infeasible') note(outcome.bound);
+  else if (better !== undefined) note(value);
+  else throw contradiction(tier.name);
+}
+
+/** The benefit model in which a tier before benefit is one better than the best plan has it. */
+export interface Reach {
+  readonly held: HeldTiers;
+  readonly relaxation: Relaxation;
+}
+
+/**
+ * Relaxes benefit with a tier that counts sites held one better than the best plan has it: its prices
+ * lead a search there. Where that is impossible, the tier is proven. `undefined`: no such question.
+ */
+export function reachFor(board: Board, place: number, limits: SolveLimits): Reach | undefined {
+  const tier = board.on.tiers[place];
+  const value = board.best?.values[place];
+  const better = tier && value !== undefined ? oneBetter(tier, value) : undefined;
+  if (!tier || value === undefined || better === undefined) return undefined;
+  const held = new Map([...board.heldTiers(place), [tier.name, better]]);
+  const relaxation = relaxTier({ ...question(board, board.benefit), held, limits });
+  if (relaxation === 'infeasible') {
+    board.noteBound({ place, held: board.held(place), bound: value });
+    return undefined;
+  }
+  return relaxation === null ? undefined : { held, relaxation };
+}
+
+/** Looks for a plan that is one better, among the lives that cost least there. */
+export function solveReach(board: Board, place: number, of: Part & Reach): void {
+  const held = board.held(place);
+  const value = board.best?.values[place];
+  const tier = board.on.tiers[board.benefit];
+  const decisions = board.best?.plan.decisions;
+  if (!tier || !decisions) return;
+  const best = { decisions, value: -Infinity };
+  const { ground } = restricted(board.on.ground, { ...of, tier, best });
+  solveTier({
+    ...question(board, board.benefit),
+    ground,
+    held: of.held,
+    limits: of.limits,
+    shouldStop: () => {
+      board.hear();
+      const moved = !sameHeld(board, held) || board.best?.values[place] !== value;
+      return moved || board.shouldStop() || board.closeEnough(place);
+    },
+    onBound: () => undefined,
+    onDecisions: (found) => board.offer(found),
+  });
 }
 
 /** The question of a tier, its earlier tiers held at the best plan's values. */
@@ -88,6 +177,14 @@ export function question(board: Board, place: number) {
     seed: board.run.settings.seed,
     shouldStop: () => board.shouldStop(),
   };
+}
+
+/**
+ * The next better value of a tier that counts sites. Where that is none at all, asking for it outright,
+ * and not for the least value, lets the solver rule out much more before it branches.
+ */
+function oneBetter(tier: Tier, value: number): number | undefined {
+  return tier.commitment && tier.unit === 'sites' && value >= 1 ? value - 1 : undefined;
 }
 
 function sameHeld(board: Board, held: readonly number[]): boolean {

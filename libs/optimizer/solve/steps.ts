@@ -1,0 +1,130 @@
+import { NO_DECISIONS } from '#domain/plan.js';
+import { seededRandom, type Random } from '#units/random.js';
+import type { Ground } from '../columns/add-columns.js';
+import { improve } from '../improve/improve.js';
+import type { Prices } from '../improve/ranking.js';
+import { ruinAndRecreate } from '../improve/ruin-and-recreate.js';
+import { decisionsOf } from '../search/state.js';
+import { stateOf } from '../search/state-of.js';
+import type { Tables } from '../search/tables.js';
+import type { Board } from './board.js';
+import { coreLimits, secondsLimit, smallParts, type Budget } from './budget.js';
+import { boundByPeople, question, solvePart } from './part-solve.js';
+import { restricted } from './restricted.js';
+import type { Relaxation } from './solve-tier.js';
+
+/** Lives that a solve among the cheapest chooses from; doubled where that is solved to its end. */
+const CORE_LIVES = 700;
+
+/** Share of the time for the whole in which it is bounded with sites in parts. */
+const PEOPLE_SHARE = 0.4;
+
+/** Share of the bound of benefit that is little for one site. */
+const LITTLE = 0.003;
+
+function pricesOf({ costOf, bound }: Relaxation): Prices {
+  return { costOf: (life) => costOf.get(life) ?? 0, little: LITTLE * Math.abs(bound) };
+}
+
+/** The ways of making a plan better, or of proving that none is, each for as long as it is given. */
+export class Steps {
+  private readonly random: Random;
+  lives = CORE_LIVES;
+
+  constructor(
+    private readonly board: Board,
+    private readonly tables: Tables,
+  ) {
+    this.random = seededRandom(board.run.settings.seed);
+  }
+
+  /** Searches around the best plan, all tiers at once. */
+  search({ seconds = Infinity, rounds = Infinity }: Budget, relaxation?: Relaxation): void {
+    const { board } = this;
+    if (!board.best) return;
+    const until = this.board.run.around.elapsed() + seconds;
+    ruinAndRecreate(stateOf(this.tables, board.best.plan.decisions), {
+      random: this.random,
+      rounds,
+      done: () => board.shouldStop() || this.board.run.around.elapsed() >= until,
+      onBetter: (state) => {
+        if (board.offer(decisionsOf(state))) board.report(board.benefit);
+      },
+      ...(relaxation ? { prices: pricesOf(relaxation) } : {}),
+    });
+    board.hear();
+  }
+
+  /** A search between two solves: as long as time is limited, or some rounds. */
+  pause(seconds: number): Budget {
+    const { work } = this.board.run.settings;
+    if (work !== undefined) return { rounds: work };
+    return Number.isFinite(seconds) ? { seconds } : { rounds: 0 };
+  }
+
+  isDone(place: number): boolean {
+    this.board.hear();
+    return this.board.shouldStop() || this.board.closeEnough(place);
+  }
+
+  /** Solves a tier among the lives that cost its relaxation least. */
+  core(place: number, relaxation: Relaxation, seconds: number): void {
+    if (this.isDone(place)) return;
+    const limits = coreLimits(this.board.run.settings, seconds);
+    const outcome = solvePart(this.board, place, { relaxation, most: this.lives, limits });
+    if (outcome.ended === 'optimal' && !outcome.exact) this.lives *= 2;
+  }
+
+  /** Solves a tier among all lives that a better plan may have. Repeatable runs leave it out. */
+  whole(place: number, relaxation: Relaxation, seconds: number): void {
+    if (this.isDone(place) || this.board.run.settings.work !== undefined) return;
+    boundByPeople(this.board, place, secondsLimit(seconds * PEOPLE_SHARE));
+    if (this.isDone(place)) return;
+    const limits = {
+      ...secondsLimit(seconds * (1 - PEOPLE_SHARE)),
+      relativeGap: this.board.run.settings.gap ?? 0,
+    };
+    solvePart(this.board, place, { relaxation, most: Infinity, limits });
+  }
+
+  /** Re-solves a few sites at a time, among the lives that cost the relaxation least. */
+  smallParts(place: number, relaxation: Relaxation, seconds: number): void {
+    const { board } = this;
+    const tier = board.on.tiers[place];
+    if (this.isDone(place) || !board.best || !tier) return;
+    const best = {
+      decisions: board.best.plan.decisions,
+      value: board.best.values[place] ?? 0,
+    };
+    const { ground } = restricted(board.on.ground, {
+      tier,
+      relaxation,
+      best,
+      most: 2 * this.lives,
+    });
+    this.improve(place, { ground, seconds });
+  }
+
+  improve(
+    place: number,
+    { ground = this.board.on.ground, seconds }: { ground?: Ground; seconds: number },
+  ): void {
+    const { board } = this;
+    const until = this.board.run.around.elapsed() + seconds;
+    const { rounds } = smallParts(this.board.run.settings, seconds);
+    improve({
+      ...question(board, place),
+      ground,
+      random: this.random,
+      best: () => board.best?.plan.decisions ?? NO_DECISIONS,
+      take: (decisions) => {
+        const better = board.offer(decisions);
+        if (better) board.report(place);
+        return better;
+      },
+      done: () => this.isDone(place),
+      secondsLeft: () => until - this.board.run.around.elapsed(),
+      ...(rounds === undefined ? {} : { rounds }),
+    });
+  }
+}
