@@ -5,9 +5,8 @@ import type { Block, PlanDocument } from '#report/document/plan-document.js';
 import { numberColumn, row, table, textColumn } from '#report/document/table.js';
 import { heading, list, pageBreak, paragraph } from '#report/document/text-blocks.js';
 import { renderPdf } from '#report-pdf/render-pdf.js';
-import { overlaps } from '../support/pdf/text-boxes.js';
+import { expectTidy } from '../support/pdf/tidy.js';
 import { allElements, elementText, pageText, readPdf } from '../support/pdf-reading.js';
-import type { ReadPdf } from '../support/pdf-reading.js';
 import { documentOf, sampleBlocks } from '../support/sample-document.js';
 import { sampleFigures } from '../support/sample-figures.js';
 
@@ -17,19 +16,6 @@ const LONG_WORD = 'Donaudampfschifffahrtsgesellschaftskapitänswitwenrentenausza
 
 const printed = async (blocks: readonly Block[], change: Partial<PlanDocument> = {}) =>
   readPdf(await renderPdf(documentOf(blocks, change)));
-
-/** No text beyond the margins of 72 points beside (letter), 56 above and 28 below; none on other text. */
-function expectTidy(pdf: ReadPdf, side = 72): void {
-  for (const page of pdf.pages) {
-    for (const box of page.boxes) {
-      expect(box.left, box.text).toBeGreaterThanOrEqual(side - 0.1);
-      expect(box.right, box.text).toBeLessThanOrEqual(page.width - side + 0.1);
-      expect(box.top, box.text).toBeGreaterThanOrEqual(56);
-      expect(box.bottom, box.text).toBeLessThanOrEqual(page.height - 28);
-    }
-    expect(overlaps(page.boxes)).toEqual([]);
-  }
-}
 
 test.each(['letter', 'a4'] as const)(
   'text stays within the margins of %s and clear of other text',

@@ -1,0 +1,42 @@
+/**
+ * Documents of campuses at their limits, read back with a library that did not write them: 120 sites
+ * over 50 years with the longest names, and one year with no gift.
+ */
+import { expect, test } from 'vitest';
+import { documentOf, usualDocuments } from '#planning/documents/plan-documents.js';
+import { renderPdf } from '#report-pdf/render-pdf.js';
+import { expectTidy } from '../support/pdf/tidy.js';
+import { allElements, readPdf } from '../support/pdf-reading.js';
+import { constructedSource } from '../support/plan-source.js';
+import { stressFile } from '../support/stress-campus.js';
+
+const EDITION = { planVersion: 'a1b2c3d4', createdAt: '2026-11-25', paper: 'a4' } as const;
+const A4_SIDE = 63.6;
+
+test('a long-range plan of 120 sites and 50 years: in 5 s and 300 MB, nothing clipped or overlapped', async () => {
+  const source = constructedSource(stressFile({ sites: 120, years: 50, gifts: 'some' }));
+  const before = process.resourceUsage().maxRSS;
+  const started = performance.now();
+  const bytes = await renderPdf(documentOf(source, { kind: 'long-range-plan' }, EDITION));
+  const seconds = (performance.now() - started) / 1000;
+  const megabytes = (process.resourceUsage().maxRSS - before) / 1024;
+  console.info(
+    `long-range plan: ${seconds.toFixed(1)} s, ${megabytes.toFixed(0)} MB, ${bytes.length} bytes`,
+  );
+  // By how much the peak of the whole process grew.
+  expect(megabytes).toBeLessThan(300);
+  // A machine shared with other tests is given three times the five seconds.
+  expect(seconds).toBeLessThan(15);
+  const pdf = await readPdf(bytes);
+  expectTidy(pdf, A4_SIDE);
+  expect(allElements(pdf, 'Figure')).toHaveLength(2);
+});
+
+test('every document of one year with no gift is tidy', async () => {
+  const source = constructedSource(stressFile({ sites: 12, years: 1, gifts: 'none' }));
+  for (const wish of usualDocuments(source).filter(({ kind }) => kind !== 'long-range-plan')) {
+    const pdf = await readPdf(await renderPdf(documentOf(source, wish, EDITION)));
+    expectTidy(pdf, A4_SIDE);
+    for (const { alts } of pdf.pages) for (const alt of alts) expect(alt).not.toBe('');
+  }
+});
