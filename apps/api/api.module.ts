@@ -1,6 +1,7 @@
 import { Module, type DynamicModule } from '@nestjs/common';
 import { CampusesController } from './campuses/campuses.controller.js';
 import { DecisionsController } from './decisions/decisions.controller.js';
+import { ExplanationsController } from './explanations/explanations.controller.js';
 import { DefaultsController } from './defaults/defaults.controller.js';
 import { DocumentsController } from './documents/documents.controller.js';
 import { EstimatesController } from './estimates/estimates.controller.js';
@@ -21,6 +22,7 @@ export class ApiModule {
       controllers: [
         CampusesController,
         DecisionsController,
+        ExplanationsController,
         DefaultsController,
         DocumentsController,
         EstimatesController,

@@ -3,6 +3,7 @@ import type { CampusStore } from '#planning/ports/campus-store.js';
 import type { DecisionStore } from '#planning/ports/decision-store.js';
 import type { DocumentWriter } from '#planning/ports/document-writer.js';
 import type { Exchange } from '#planning/ports/exchange.js';
+import type { ExplanationStore } from '#planning/ports/explanation-store.js';
 import type { PlanChecker } from '#planning/ports/plan-checker.js';
 import type { PlanStore } from '#planning/ports/plan-store.js';
 import type { SolveQueue } from '#planning/ports/solve-queue.js';
@@ -15,6 +16,7 @@ export interface ApiPorts {
   readonly requests: SolveRequestStore;
   readonly queue: SolveQueue;
   readonly decisions: DecisionStore;
+  readonly explanations: ExplanationStore;
   readonly reader: CampusReader;
   readonly checker: PlanChecker;
   readonly writer: DocumentWriter;

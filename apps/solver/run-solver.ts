@@ -1,9 +1,11 @@
 import { randomUUID } from 'node:crypto';
 import { openStore } from '#persistence/open-store.js';
 import { defaultLeaseTiming, type LeaseTiming } from '#planning/lease-timing.js';
+import type { Explaining } from '#planning/ports/explaining.js';
 import type { PlanChecker } from '#planning/ports/plan-checker.js';
 import type { PlanOverview } from '#planning/ports/plan-overview.js';
 import type { Solving } from '#planning/ports/solving.js';
+import { serveExplanations } from '#planning/use-cases/serve-explanations.js';
 import { serveQueue } from '#planning/use-cases/serve-queue.js';
 import { watchLeases } from '#planning/use-cases/watch-leases.js';
 
@@ -11,6 +13,7 @@ export interface SolverAdapters {
   readonly solving: Solving;
   readonly checker: PlanChecker;
   readonly overview: PlanOverview;
+  readonly explaining: Explaining;
 }
 
 export interface SolverOptions {
@@ -43,6 +46,7 @@ export async function runSolver(adapters: SolverAdapters, options: SolverOptions
         },
       },
     ),
+    serveExplanations({ ...store, ...adapters }, { ...shared, pollEvery }),
     watchLeases(store.queue, {
       ...shared,
       onRecovered: ({ requestId, became }) => {

@@ -3,10 +3,12 @@ import { DataSource } from 'typeorm';
 import { CampusEntity } from './entities/campus.entity.js';
 import { CampusVersionEntity } from './entities/campus-version.entity.js';
 import { DecisionEntity } from './entities/decision.entity.js';
+import { ExplanationEntity } from './entities/explanation.entity.js';
 import { PlanEntity } from './entities/plan.entity.js';
 import { SolveRequestEntity } from './entities/solve-request.entity.js';
 import { FirstTables1700000000000 } from './migrations/1700000000000-first-tables.js';
 import { StartsAndDecisions1700000000001 } from './migrations/1700000000001-starts-and-decisions.js';
+import { Explanations1700000000002 } from './migrations/1700000000002-explanations.js';
 
 /** Few on purpose: the embedded store works on one statement at a time anyway. */
 const connectionsPerProcess = 4;
@@ -17,8 +19,19 @@ export function dataSourceFor(url: string): DataSource {
     type: 'postgres',
     // Handed to the driver as it is, since it reads every form of address, sockets included.
     extra: { connectionString: url, max: connectionsPerProcess, connectionTimeoutMillis: 10_000 },
-    entities: [CampusEntity, CampusVersionEntity, PlanEntity, SolveRequestEntity, DecisionEntity],
-    migrations: [FirstTables1700000000000, StartsAndDecisions1700000000001],
+    entities: [
+      CampusEntity,
+      CampusVersionEntity,
+      PlanEntity,
+      SolveRequestEntity,
+      DecisionEntity,
+      ExplanationEntity,
+    ],
+    migrations: [
+      FirstTables1700000000000,
+      StartsAndDecisions1700000000001,
+      Explanations1700000000002,
+    ],
     synchronize: false,
     installExtensions: false,
     migrationsTransactionMode: 'all',

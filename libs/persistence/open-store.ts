@@ -1,5 +1,6 @@
 import type { CampusStore } from '#planning/ports/campus-store.js';
 import type { DecisionStore } from '#planning/ports/decision-store.js';
+import type { ExplanationStore } from '#planning/ports/explanation-store.js';
 import type { PlanStore } from '#planning/ports/plan-store.js';
 import type { SolveQueue } from '#planning/ports/solve-queue.js';
 import type { SolveRequestStore } from '#planning/ports/solve-request-store.js';
@@ -11,6 +12,7 @@ import { PostgresSolveQueue } from './queue/postgres-solve-queue.js';
 import { retrying } from './retrying.js';
 import { PostgresCampusStore } from './stores/postgres-campus-store.js';
 import { PostgresDecisionStore } from './stores/postgres-decision-store.js';
+import { PostgresExplanationStore } from './stores/postgres-explanation-store.js';
 import { PostgresPlanStore } from './stores/postgres-plan-store.js';
 import { PostgresSolveRequestStore } from './stores/postgres-solve-request-store.js';
 
@@ -21,6 +23,7 @@ export interface OpenStore {
   readonly requests: SolveRequestStore;
   readonly queue: SolveQueue;
   readonly decisions: DecisionStore;
+  readonly explanations: ExplanationStore;
   close(): Promise<void>;
 }
 
@@ -40,6 +43,7 @@ export async function openStore(
     requests: new PostgresSolveRequestStore(database),
     queue: new PostgresSolveQueue(database, jobs),
     decisions: new PostgresDecisionStore(database),
+    explanations: new PostgresExplanationStore(database),
     close: async () => {
       await jobs.close();
       await source.destroy();

@@ -15,6 +15,7 @@ export const problemTable = {
   'unknown-document': { status: 404, title: 'The plan has no such document' },
   'unknown-site': { status: 404, title: 'The campus has no such site' },
   'unknown-type': { status: 404, title: 'The site may not become that build type' },
+  'unknown-explanation': { status: 404, title: 'There is no such question' },
   'unknown-solve': { status: 404, title: 'There is no such solve' },
   'solve-final': { status: 409, title: 'The solve has already ended' },
   'campus-outdated': { status: 409, title: 'The stored campus no longer passes the checks' },

@@ -21,6 +21,7 @@ import type {
 } from '#planning/ports/solve-queue.js';
 import { isFinal, type SolveProgress, type SolveRequest } from '#planning/solve-request.js';
 import { anError } from '#domain/problem.js';
+import { memoryExplanations } from './memory-explanations.js';
 
 interface Row {
   request: SolveRequest;
@@ -162,7 +163,14 @@ export function memoryStore() {
     },
     listOf: async (campusId) => kept.filter((decision) => decision.campusId === campusId),
   };
-  return { campuses, plans: planStore, requests, queue, decisions };
+  return {
+    campuses,
+    plans: planStore,
+    requests,
+    queue,
+    decisions,
+    explanations: memoryExplanations(),
+  };
 }
 
 function summaryOf({ id, name, version, savedAt }: StoredCampus): CampusSummary {

@@ -3,7 +3,12 @@ import type { Asked, Made } from '../common/asked.js';
 import { fairEffort, madeBy } from '../common/fair-effort.js';
 import type { PlanMeasures } from '../common/plan-measures.js';
 import { changesBetween, changesInWords, type MeasureChange } from '../courses/difference.js';
-import { followCourses, notFollowed, type FollowedPlan } from '../courses/follow-courses.js';
+import {
+  followCourses,
+  notFollowed,
+  withoutPlan,
+  type FollowedPlan,
+} from '../courses/follow-courses.js';
 import { leversOf, type Lever } from './levers.js';
 
 /** What one addition buys. */
@@ -66,7 +71,7 @@ function rowOf(
   const cost =
     dollars !== null && dollars > 0 ? ` It costs ${dollarsInWords(dollars)} over the plan.` : '';
   const ask = askBy === null ? '' : ` Ask by ${askBy}.`;
-  const what = measures ? changesInWords(changes) : 'not worked out in the time';
+  const what = measures ? changesInWords(changes) : withoutPlan(followed);
   return {
     ...{ id: course.id, name: course.name, kind, measures, changes, dollars, askBy, note },
     sitesPer10000Dollars: per(changed('sitesBuilt')),

@@ -197,7 +197,11 @@ function lighterLevers(campus: Campus, plan: Plan): Lever[] {
     );
   };
   const possible = possibleLifecycles(campus, charges);
-  const changes = plan.decisions.placements.flatMap((p) => {
+  const named = new Set(
+    campus.commitments.flatMap(({ test }) => (test.kind === 'named-site' ? [test.site] : [])),
+  );
+  const free = plan.decisions.placements.filter((p) => !named.has(p.site));
+  const changes = free.flatMap((p) => {
     const types = [...new Set(possible.filter((l) => l.site === p.site).map((l) => l.buildType))];
     const [lightest] = types.sort((a, b) => settled(p.site, a) - settled(p.site, b));
     const saved =
@@ -225,7 +229,7 @@ function lighterLevers(campus: Campus, plan: Plan): Lever[] {
       kind: 'lighter',
       dollars: 0,
       askBy: null,
-      note: 'The sites of this plan whose care is lightened most by another type that they may become.',
+      note: 'The sites of this plan, without those promised by name, whose care another type lightens most.',
     },
   ];
 }

@@ -59,3 +59,10 @@ export async function followCourses(
 export function notFollowed(followed: readonly Followed[]): string[] {
   return followed.filter((f) => f.ending === 'not-found').map((f) => f.name);
 }
+
+/** Why a course has no plan, as it ends a sentence. */
+export function withoutPlan(followed: Followed | undefined): string {
+  return followed?.ending === 'impossible'
+    ? 'proven that no plan has it'
+    : 'not worked out in the time';
+}

@@ -151,13 +151,18 @@ function headlineOf(of: {
   readonly together: readonly PromiseLimit[];
   readonly promise: YearlyPromise;
 }): string {
-  const [first, next] = of.alone.filter(
-    (l) => !l.sitesEndItFirst && !l.sentence.includes('every year'),
-  );
   const joint = of.together.map(({ sentence }) => sentence).join(' ');
+  const ended = of.alone.filter(
+    (l) => l.impossibleThrough !== null && l.id !== 'sites' && !l.sitesEndItFirst,
+  );
+  const [first, next] = ended;
   const alone = first
-    ? ` ${capitalized(first.name)} alone would end it first (kept through ${first.keptThrough ?? 'no year'})${next ? `, then ${next.name} (${next.keptThrough ?? 'no year'})` : ''}.`
-    : '';
+    ? ` ${capitalized(first.name)} alone would end it first (kept through ${first.keptThrough ?? 'no year'})${next ? `, then ${next.name} (through ${next.keptThrough ?? 'no year'})` : ''}.`
+    : of.alone.every(
+          (l) => l.id === 'sites' || l.sitesEndItFirst || l.sentence.includes('every year'),
+        )
+      ? ''
+      : ' Which resource alone would end it first was not proven.';
   const [seasonal] = of.ofPlan.filter(({ year, unit }) => year !== null && unit === 'hours');
   const hidden = seasonal
     ? ` In this plan ${seasonal.resource} run short in ${seasonal.label ?? ''}; hours added up over the year ${of.annual.year === null ? 'never show it' : `show it only in ${of.annual.year}`}.`

@@ -12,6 +12,7 @@ import { changesBetween, changesInWords } from '../courses/difference.js';
 import {
   followCourses,
   notFollowed,
+  withoutPlan,
   type Course,
   type FollowedPlan,
 } from '../courses/follow-courses.js';
@@ -79,7 +80,7 @@ function priceOf(asked: Asked, commitment: Commitment, { base, without }: Pair):
       ...row,
       changes: [],
       benefitCost: null,
-      sentence: `“${name}”: not worked out in the time.`,
+      sentence: `Without “${name}”: ${withoutPlan(without)}.`,
     };
   }
   const changes = changesBetween(withIt, withoutIt);
@@ -131,7 +132,7 @@ function skipRow(
   const { measures } = followed;
   const labels = years.map(fiscalYearLabel);
   const changes = base?.measures && measures ? changesBetween(base.measures, measures) : [];
-  const what = measures ? changesInWords(changes) : 'not worked out in the time';
+  const what = measures ? changesInWords(changes) : withoutPlan(followed);
   return {
     years: labels,
     measures,

@@ -1,0 +1,71 @@
+import { randomUUID } from 'node:crypto';
+import { Body, Controller, Get, HttpCode, Inject, Param, Post, Res } from '@nestjs/common';
+import { ApiOperation, ApiResponse, ApiTags } from '@nestjs/swagger';
+import { idParams } from '#contracts/http/common.js';
+import {
+  explanationBody,
+  explanationListReply,
+  explanationReply,
+  type ExplanationBody,
+  type ExplanationReply,
+} from '#contracts/http/explanations.js';
+import type { Explanation } from '#planning/ports/explanation-store.js';
+import type { HttpReply } from '../http-reply.js';
+import { unknownPlan } from '../plans/plan-replies.js';
+import { PORTS, type ApiPorts } from '../ports.js';
+import { ApiProblems } from '../problems/api-problems.js';
+import { ProblemError } from '../problems/problem-error.js';
+
+@ApiTags('explanations')
+@Controller()
+export class ExplanationsController {
+  constructor(@Inject(PORTS) private readonly ports: ApiPorts) {}
+
+  @Post('plans/:id/explanations')
+  @HttpCode(202)
+  @ApiOperation({ summary: 'Ask a question of a plan; a worker answers it by planning again' })
+  @ApiResponse({ status: 202, description: 'Queued', standardSchema: explanationReply })
+  @ApiProblems('request-invalid', 'unknown-plan')
+  async ask(
+    @Param({ schema: idParams }) { id: planId }: { id: string },
+    @Body({ schema: explanationBody }) { question, seconds }: ExplanationBody,
+    @Res({ passthrough: true }) reply: HttpReply,
+  ) {
+    if ((await this.ports.plans.load(planId)) === null) throw unknownPlan();
+    const id = randomUUID();
+    const asked = await this.ports.explanations.add({ id, planId, question, seconds });
+    void reply.header('location', `/api/explanations/${id}`);
+    return replyOf(asked);
+  }
+
+  @Get('plans/:id/explanations')
+  @ApiOperation({ summary: 'List the questions asked of a plan, newest first' })
+  @ApiResponse({
+    status: 200,
+    description: 'The explanations',
+    standardSchema: explanationListReply,
+  })
+  @ApiProblems('request-invalid')
+  async list(@Param({ schema: idParams }) { id }: { id: string }) {
+    return { explanations: (await this.ports.explanations.listOf(id)).map(replyOf) };
+  }
+
+  @Get('explanations/:id')
+  @ApiOperation({ summary: 'Read a question with its progress, and its answer once there is one' })
+  @ApiResponse({ status: 200, description: 'The explanation', standardSchema: explanationReply })
+  @ApiProblems('request-invalid', 'unknown-explanation')
+  async read(@Param({ schema: idParams }) { id }: { id: string }) {
+    const explanation = await this.ports.explanations.load(id);
+    if (explanation === null) throw new ProblemError('unknown-explanation', 'Look at its id.');
+    return replyOf(explanation);
+  }
+}
+
+function replyOf(explanation: Explanation): ExplanationReply {
+  return {
+    ...explanation,
+    question: explanation.question as ExplanationReply['question'],
+    askedAt: explanation.askedAt.toISOString(),
+    finishedAt: explanation.finishedAt?.toISOString() ?? null,
+  };
+}

@@ -1,0 +1,63 @@
+import { z } from 'zod';
+import { id } from '../campus-file/values.js';
+import { jsonObject, problemSchema, timestamp } from './common.js';
+
+const MOST_SECONDS = 600;
+
+/** What can be asked of a plan. */
+export const questionSchema = z
+  .discriminatedUnion('kind', [
+    z.strictObject({ kind: z.literal('next-site') }),
+    z.strictObject({ kind: z.literal('limits') }),
+    z.strictObject({ kind: z.literal('promises') }),
+    z.strictObject({ kind: z.literal('additions') }),
+    z.strictObject({
+      kind: z.literal('why'),
+      site: id,
+      year: z
+        .int()
+        .min(1900)
+        .max(2200)
+        .optional()
+        .meta({ description: 'Year in which the fiscal year ends' }),
+    }),
+  ])
+  .meta({ id: 'Question' });
+
+export const explanationBody = z
+  .strictObject({
+    question: questionSchema,
+    seconds: z
+      .number()
+      .positive()
+      .max(MOST_SECONDS)
+      .default(28)
+      .meta({ description: 'Time to answer in; what it does not reach is said' }),
+  })
+  .meta({ id: 'NewExplanation' });
+
+export const explanationReply = z
+  .strictObject({
+    id: z.uuid(),
+    planId: z.uuid(),
+    question: questionSchema,
+    seconds: z.number(),
+    state: z.enum(['queued', 'working', 'done', 'failed']),
+    progress: z.strictObject({ message: z.string(), share: z.number() }).nullable(),
+    answer: jsonObject
+      .nullable()
+      .meta({ description: 'As the command of the same name prints it with --json' }),
+    problem: problemSchema.nullable(),
+    attempts: z.int(),
+    askedAt: timestamp,
+    finishedAt: timestamp.nullable(),
+  })
+  .meta({ id: 'Explanation' });
+
+export const explanationListReply = z
+  .strictObject({ explanations: z.array(explanationReply) })
+  .meta({ id: 'ExplanationList' });
+
+export type ExplanationBody = z.infer<typeof explanationBody>;
+export type ExplanationReply = z.infer<typeof explanationReply>;
+export type QuestionBody = z.infer<typeof questionSchema>;
