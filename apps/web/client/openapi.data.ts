@@ -70,6 +70,41 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/plans/{id}/explanations": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** List the questions asked of a plan, newest first */
+        get: operations["ExplanationsController_list"];
+        put?: never;
+        /** Ask a question of a plan; a worker answers it by planning again */
+        post: operations["ExplanationsController_ask"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/explanations/{id}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Read a question with its progress, and its answer once there is one */
+        get: operations["ExplanationsController_read"];
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/defaults": {
         parameters: {
             query?: never;
@@ -1506,6 +1541,67 @@ export interface components {
         DecisionList: {
             decisions: components["schemas"]["Decision"][];
         };
+        NewExplanation: {
+            question: components["schemas"]["Question"];
+            /**
+             * @description Time to answer in; what it does not reach is said
+             * @default 28
+             */
+            seconds: number;
+        };
+        Question: {
+            /** @enum {string} */
+            kind: "next-site";
+        } | {
+            /** @enum {string} */
+            kind: "limits";
+        } | {
+            /** @enum {string} */
+            kind: "promises";
+        } | {
+            /** @enum {string} */
+            kind: "additions";
+        } | {
+            /** @enum {string} */
+            kind: "why";
+            /** @description Identifier: letters, digits, dot, dash or underscore, 60 at most. */
+            site: string;
+            /** @description Year in which the fiscal year ends */
+            year?: number;
+        };
+        Explanation: {
+            /** Format: uuid */
+            id: string;
+            /** Format: uuid */
+            planId: string;
+            question: components["schemas"]["Question"];
+            seconds: number;
+            /** @enum {string} */
+            state: "queued" | "working" | "done" | "failed";
+            progress: {
+                message: string;
+                share: number;
+            } | null;
+            /** @description As the command of the same name prints it with --json */
+            answer: {
+                [key: string]: unknown;
+            } | null;
+            problem: components["schemas"]["Problem"] | null;
+            attempts: number;
+            /**
+             * Format: date-time
+             * @description UTC
+             */
+            askedAt: string;
+            /**
+             * Format: date-time
+             * @description UTC
+             */
+            finishedAt: string | null;
+        };
+        ExplanationList: {
+            explanations: components["schemas"]["Explanation"][];
+        };
         /** @enum {string} */
         UnitSystem: "us" | "metric";
         Defaults: {
@@ -2125,6 +2221,121 @@ export interface operations {
             };
             /** @description request-invalid: The request is not as documented */
             400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemReply"];
+                };
+            };
+        };
+    };
+    ExplanationsController_list: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The explanations */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ExplanationList"];
+                };
+            };
+            /** @description request-invalid: The request is not as documented */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemReply"];
+                };
+            };
+        };
+    };
+    ExplanationsController_ask: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewExplanation"];
+            };
+        };
+        responses: {
+            /** @description Queued */
+            202: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Explanation"];
+                };
+            };
+            /** @description request-invalid: The request is not as documented */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemReply"];
+                };
+            };
+            /** @description unknown-plan: There is no such plan */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemReply"];
+                };
+            };
+        };
+    };
+    ExplanationsController_read: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The explanation */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Explanation"];
+                };
+            };
+            /** @description request-invalid: The request is not as documented */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemReply"];
+                };
+            };
+            /** @description unknown-explanation: There is no such question */
+            404: {
                 headers: {
                     [name: string]: unknown;
                 };
