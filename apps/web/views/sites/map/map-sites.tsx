@@ -50,12 +50,15 @@ export const MapSites = memo(function MapSites(props: MapSitesProps): ReactNode 
   );
 });
 
-/** Ids of the sites, and the years of those that are planned. */
+/** Feet to a pixel up to which labels of a usual campus do not run into each other. */
+const READABLE = 6;
+
+/** Short ids of the sites. */
 export const MapLabels = memo(function MapLabels(
   props: Omit<MapSitesProps, 'hatch' | 'onSelect'>,
 ): ReactNode {
   const { rows, projection, selected, feet } = props;
-  const isSparse = rows.length <= 60 || feet < 1.2;
+  const isSparse = rows.length <= 60 ? feet < READABLE : feet < 1.2;
   const prefix = sharedPrefix(rows);
   const labelled = rows.filter((row) => isSparse || row.id === selected);
   return (
@@ -107,15 +110,17 @@ export const MapGround = memo(function MapGround(props: MapGroundProps): ReactNo
         return (
           <g key={id}>
             <path className="map-zone" d={pathOf(rings, projection)} />
-            <text
-              className="map-zone-name"
-              x={x}
-              y={Math.min(y, top + 16 * feet)}
-              textAnchor="middle"
-              style={{ fontSize: 12.5 * feet, strokeWidth: 3.5 * feet }}
-            >
-              {name}
-            </text>
+            {feet < READABLE && (
+              <text
+                className="map-zone-name"
+                x={x}
+                y={Math.min(y, top + 16 * feet)}
+                textAnchor="middle"
+                style={{ fontSize: 12.5 * feet, strokeWidth: 3.5 * feet }}
+              >
+                {name}
+              </text>
+            )}
           </g>
         );
       })}

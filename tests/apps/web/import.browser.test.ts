@@ -1,0 +1,108 @@
+/** Bringing sites in from a file: a dry run names every mistake with its remedy, and saves nothing. */
+import { chromium, type Browser, type Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, expect, test, vi } from 'vitest';
+import { chromiumLaunchOptions } from '../../support/chromium.js';
+import { axeFindings } from '../../support/page/axe.js';
+import { startDesk, type RealDesk } from '../../support/page/real-desk.js';
+import { startSmallDesk } from '../../support/page/small-desk.js';
+
+vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
+
+let desk: RealDesk;
+let browser: Browser;
+let page: Page;
+beforeAll(async () => {
+  desk = await startSmallDesk();
+  browser = await chromium.launch(chromiumLaunchOptions());
+});
+afterEach(() => page.close());
+afterAll(async () => {
+  await browser.close();
+  await desk.stop();
+});
+
+async function open(url: string): Promise<void> {
+  page = await browser.newPage({ reducedMotion: 'reduce' });
+  await page.goto(`${url}/?view=set-up`);
+}
+
+/** The sites of the small campus as the program itself writes them. */
+async function exported(): Promise<string[][]> {
+  const response = await fetch(`${desk.url}/api/campuses/${desk.campusId}/exports/csv`);
+  const text = (await response.text()).replace(/^\uFEFF/, '');
+  return text
+    .trimEnd()
+    .split(/\r?\n/)
+    .map((line) => line.split(','));
+}
+
+const choose = (text: string, name = 'sites.csv') =>
+  page
+    .getByLabel('File with sites')
+    .setInputFiles({ name, mimeType: 'text/csv', buffer: Buffer.from(text) });
+
+test('twenty mistakes are reported by row, with what to do, and nothing is saved', async () => {
+  const rows = await exported();
+  const header = rows[0]!;
+  const area = header.findIndex((name) => /area/i.test(name));
+  const id = header.findIndex((name) => name === 'id' || /^site/i.test(name));
+  const sample = rows[1]!;
+  const wrong = Array.from({ length: 20 }, (_, index) =>
+    sample.map((cell, at) =>
+      at === id ? `N-${index + 1}` : at === area ? `${index} acres-ish` : cell,
+    ),
+  );
+  await open(desk.url);
+  await choose([header, ...wrong].map((row) => row.join(',')).join('\n'));
+  await page.getByText('20 to mend').waitFor();
+  await page.getByText('Nothing can be saved while a row is to be mended.').waitFor();
+  const report = page.getByRole('table', { name: 'What the file would do' }).locator('tbody tr');
+  expect(await report.count()).toBe(20);
+  const texts = await report.allInnerTexts();
+  for (const [index, text] of texts.entries()) {
+    expect(text).toContain(`row ${index + 2}`);
+    expect(text).toContain('to mend');
+  }
+  expect(await page.getByRole('button', { name: 'Save these sites' }).count()).toBe(0);
+  expect(await axeFindings(page)).toEqual([]);
+  expect((await desk.store.campuses.load(desk.campusId))?.version).toBe(1);
+});
+
+test('a file without mistakes is saved as it was run dry', async () => {
+  const rows = await exported();
+  const name = rows[0]!.indexOf('name');
+  const changed = rows.map((row, index) =>
+    index === 1 ? row.map((cell, at) => (at === name ? 'Library Lawn' : cell)) : row,
+  );
+  await open(desk.url);
+  await choose(changed.map((row) => row.join(',')).join('\n'));
+  await page.getByText('1 changed').waitFor();
+  await page.getByText('becomes Library Lawn').waitFor();
+  await page.getByRole('button', { name: 'Save these sites' }).click();
+  await page.getByText('Saved as version 2 of the campus.').waitFor();
+  const held = await desk.store.campuses.load(desk.campusId);
+  expect(JSON.stringify(held?.document['candidateSites'])).toContain('Library Lawn');
+});
+
+test('from nothing: the sample campus is loaded, and a site of six facts joins it', async () => {
+  const empty = await startDesk(null, {
+    solve: async () => ({ ending: 'no-plan', plan: null, solverVersion: '', conflict: [] }),
+  });
+  await open(empty.url);
+  await page.getByRole('button', { name: 'Load the sample campus' }).click();
+  await page.getByText('Tamarack Vale University is loaded.').waitFor();
+  await page.getByLabel('Short name').fill('TVU-40');
+  await page.getByLabel('Name', { exact: true }).fill('Archive Lawn');
+  await page.getByLabel('Zone').selectOption({ index: 1 });
+  await page.getByLabel('Area, sq').fill('4,000');
+  await page.getByLabel('Build type').selectOption({ index: 1 });
+  await page.getByLabel('Earliest year').selectOption('FY30');
+  await page.reload();
+  expect(await page.getByLabel('Short name').inputValue()).toBe('TVU-40');
+  await page.getByRole('button', { name: 'Add the site' }).click();
+  await page.getByText('TVU-40 is added.').waitFor();
+  await page.getByRole('link', { name: 'Open its record' }).click();
+  await page.getByRole('heading', { name: 'TVU-40 Archive Lawn' }).waitFor();
+  expect(await page.locator('.record').innerText()).toContain('unknown');
+  await empty.stop();
+});
