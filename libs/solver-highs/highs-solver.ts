@@ -37,10 +37,23 @@ function solveWith(highs: Highs, model: Model, options: SolveOptions): SolveOutc
     const status = run({});
     if (status === unboundedOrInfeasible) run({ presolve: 'off' });
     // Without presolve a badly scaled relaxation now and then ends undecided.
-    if (status === unknown && options.relaxed && !interrupted) run({ presolve: 'on' });
+    if (status === unknown && options.relaxed && !interrupted && !secondRun(run)) return UNDECIDED;
     return readOutcome({ highs, native, model, interrupted, options });
   });
 }
+
+/** False where the solver gives up on a relaxation with presolve as well. */
+function secondRun(run: (change: Record<string, string>) => unknown): boolean {
+  try {
+    run({ presolve: 'on' });
+    return true;
+  } catch (error) {
+    if ((error as { operation?: unknown }).operation === 'run') return false;
+    throw error;
+  }
+}
+
+const UNDECIDED: SolveOutcome = { kind: 'stopped-without-point', reason: 'work', bound: NaN };
 
 function toHighs(highs: Highs, model: Model, options: SolveOptions): ModelData {
   const { variableType, objectiveSense } = highs.constants;

@@ -11,8 +11,10 @@ import { pricedRepairs } from './repairs.js';
 const MOST_REMOVED = 3;
 
 /** Rounds of search for a plan before it is tried to prove that there is none. */
-const ROUNDS = 12;
-const MOST_SECONDS = 5;
+const ROUNDS = 6;
+
+/** Share of the time left that one test may take. */
+const TEST_SHARE = 0.4;
 
 /** Share of the time for finding sets and repairs; the rest is for pricing them. */
 const FINDING_SHARE = 0.7;
@@ -50,11 +52,12 @@ async function judge(
   all: readonly Member[],
   kept: ReadonlySet<Member>,
 ): Promise<Verdict> {
+  const left = resolver.secondsLeft();
   const order: ResolveOrder = {
     campus: keeping(campus, all, kept),
     seed,
     effort: { kind: 'rounds', rounds: ROUNDS },
-    ...(Number.isFinite(resolver.secondsLeft()) ? { seconds: MOST_SECONDS } : {}),
+    ...(Number.isFinite(left) ? { seconds: Math.max(1, left * TEST_SHARE) } : {}),
     wish: 'exists',
   };
   const [answer] = await resolver.resolve([order]);
