@@ -34,21 +34,24 @@ function solveWith(highs: Highs, model: Model, options: SolveOptions): SolveOutc
       return native.getModelStatus();
     };
     const { unboundedOrInfeasible, unknown } = highs.constants.modelStatus;
-    const status = run({});
+    const status = options.relaxed ? attempt(run, {}) : run({});
     if (status === unboundedOrInfeasible) run({ presolve: 'off' });
-    // Without presolve a badly scaled relaxation now and then ends undecided.
-    if (status === unknown && options.relaxed && !interrupted && !secondRun(run)) return UNDECIDED;
+    // Without presolve a badly scaled relaxation now and then ends undecided, or in an error.
+    const again = status === undefined || (status === unknown && options.relaxed && !interrupted);
+    if (again && attempt(run, { presolve: 'on' }) === undefined) return UNDECIDED;
     return readOutcome({ highs, native, model, interrupted, options });
   });
 }
 
-/** False where the solver gives up on a relaxation with presolve as well. */
-function secondRun(run: (change: Record<string, string>) => unknown): boolean {
+/** The status of a run; `undefined` where the solver gives the relaxation up with an error. */
+function attempt<T>(
+  run: (change: Record<string, string>) => T,
+  change: Record<string, string>,
+): T | undefined {
   try {
-    run({ presolve: 'on' });
-    return true;
+    return run(change);
   } catch (error) {
-    if ((error as { operation?: unknown }).operation === 'run') return false;
+    if ((error as { operation?: unknown }).operation === 'run') return undefined;
     throw error;
   }
 }

@@ -37,13 +37,15 @@ export function planExists(
   const limits = seconds === undefined ? {} : { seconds: Math.max(0.1, seconds) };
   const relaxed = relaxationBound({ ...question, shouldStop, limits });
   if (relaxed === 'infeasible') return { ...nothing, ending: 'impossible' };
-  return wholeSolve(question, { ground, means, rounds });
+  return wholeSolve(question, { ground, means, rounds, timed: seconds !== undefined });
 }
 
 interface Whole {
   readonly ground: Ground;
   readonly means: ResolveMeans & { readonly done: () => boolean };
   readonly rounds: number;
+  /** Whether the order has a limit of time; without one the work alone is limited. */
+  readonly timed: boolean;
 }
 
 function wholeSolve(
@@ -51,7 +53,7 @@ function wholeSolve(
     Parameters<typeof solveTier>[0],
     'limits' | 'shouldStop' | 'onBound' | 'onDecisions'
   >,
-  { ground: { campus, charges }, means, rounds }: Whole,
+  { ground: { campus, charges }, means, rounds, timed }: Whole,
 ): Omit<ResolveAnswer, 'seconds'> {
   let found: Incumbent | undefined;
   const take = (decisions: Incumbent['plan']['decisions']) => {
@@ -60,7 +62,7 @@ function wholeSolve(
   };
   const { ended, decisions } = solveTier({
     ...question,
-    limits: { seconds: WHOLE_SECONDS, nodes: WHOLE_NODES },
+    limits: { nodes: WHOLE_NODES, ...(timed ? { seconds: WHOLE_SECONDS } : {}) },
     shouldStop: () => found !== undefined || means.done(),
     onBound: () => undefined,
     onDecisions: take,
