@@ -24,12 +24,17 @@ export type Decision = Schemas['Decision'];
 export type NewDecision = Schemas['NewDecision'];
 export type ImportPreview = Schemas['ImportPreview'];
 export type ImportRow = Schemas['ImportRow'];
+export type Explanation = Schemas['Explanation'];
+export type Question = Schemas['Question'];
 export type SiteSuitability = Schemas['SiteSuitability'];
 export type PlanDocument = Schemas['PlanDocumentSummary'];
 export type CampusFile = Schemas['CampusFile'];
 export type CandidateSite = CampusFile['candidateSites'][number];
 export type ExistingSite = CampusFile['existingSites'][number];
 export type HandPlacement = Omit<CampusFile['handPlacements'][number], 'site'>;
+
+/** Seconds that an answer may take; what it does not reach in them is said. */
+const ANSWER_SECONDS = 28;
 
 /** The event of a solve's stream; its data is a `Solve`. */
 export const SOLVE_EVENT = 'solve';
@@ -112,6 +117,20 @@ export const api = {
     const asked = { ...to(of), ...fileBody(file) };
     return answer(client.POST('/api/campuses/{id}/imports/{token}/apply', asked));
   },
+
+  /** Questions asked of a plan, newest first. */
+  async explanations(planId: string): Promise<readonly Explanation[]> {
+    const asked = client.GET('/api/plans/{id}/explanations', to({ id: planId }));
+    return (await answer(asked)).explanations;
+  },
+
+  ask(planId: string, question: Question): Promise<Explanation> {
+    const body = { question, seconds: ANSWER_SECONDS };
+    return answer(client.POST('/api/plans/{id}/explanations', { ...to({ id: planId }), body }));
+  },
+
+  explanation: (id: string): Promise<Explanation> =>
+    answer(client.GET('/api/explanations/{id}', to({ id }))),
 
   suitability: (id: string): Promise<Schemas['SuitabilityList']> =>
     answer(client.GET('/api/campuses/{id}/suitability', to({ id }))),

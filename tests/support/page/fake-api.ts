@@ -3,8 +3,7 @@ import type { AddressInfo } from 'node:net';
 import { securityHeaders } from '#apps/api/guards/security-headers.js';
 import type { SolveReply } from '#contracts/http/solves.js';
 import { bodyOf, notFound, sendJson, sendPageFile } from './http.js';
-import { emptyHoldings, heldBrief, heldSolve } from './holdings.js';
-import { smallFile } from '../small-campus.js';
+import { emptyHoldings, heldBrief, heldExplanation, heldSolve } from './holdings.js';
 
 interface Asked {
   readonly request: IncomingMessage;
@@ -68,6 +67,13 @@ export class FakeApi {
     if (parts[0] === 'health') return sendJson(response, { status: 'ok' });
     if (parts[0] === 'campuses') return this.#answerCampus(asked);
     if (parts[0] === 'plans') return this.#answerPlan(asked);
+    if (parts[0] === 'explanations') {
+      const { explanations } = this.holdings;
+      return sendJson(
+        response,
+        explanations.find(({ id }) => id === parts[1]),
+      );
+    }
     if (parts[0] === 'solves') return this.#answerSolve(asked);
     return notFound(response);
   }
@@ -77,7 +83,7 @@ export class FakeApi {
     if (campusId === undefined) return sendJson(response, { campuses });
     const campus = campuses.find(({ id }) => id === campusId);
     if (campus === undefined) return notFound(response);
-    if (part === undefined) return sendJson(response, { ...campus, file: smallFile() });
+    if (part === undefined) return sendJson(response, { ...campus, file: this.holdings.file });
     if (part === 'decisions') return sendJson(response, { decisions: [] });
     if (part === 'suitability') return sendJson(response, { draws: 1000, sites: [] });
     if (part === 'plans') {
@@ -95,10 +101,19 @@ export class FakeApi {
     return sendJson(response, solve, 202);
   }
 
-  #answerPlan({ response, parts: [, id, part, file] }: Asked): void {
+  #answerQuestion(request: IncomingMessage, response: ServerResponse, planId: string): void {
+    if (request.method === 'POST') {
+      this.holdings.explanations.unshift(heldExplanation(planId, { kind: 'next-site' }));
+      return sendJson(response, this.holdings.explanations[0], 202);
+    }
+    return sendJson(response, { explanations: this.holdings.explanations });
+  }
+
+  #answerPlan({ request, response, parts: [, id, part, file] }: Asked): void {
     const plan = this.holdings.plans.find(({ summary }) => summary.id === id);
     if (plan === undefined) return notFound(response);
     if (part === 'overview') return sendJson(response, plan.overview);
+    if (part === 'explanations') return this.#answerQuestion(request, response, plan.summary.id);
     if (part === 'documents' && file === undefined) {
       return sendJson(response, { documents: [heldBrief(plan.summary.id)] });
     }

@@ -1,15 +1,21 @@
 import type { CampusSummaryReply } from '#contracts/http/campuses.js';
+import type { ExplanationReply, QuestionBody } from '#contracts/http/explanations.js';
 import type { PlanSummaryReply } from '#contracts/http/plans.js';
 import type { SolveReply } from '#contracts/http/solves.js';
 import type { PlanOverview } from '#explain/overview/plan-overview.js';
+import { smallFile } from '../small-campus.js';
 
 /** What the fake api holds; a test changes it while the page is open. */
 export interface Holdings {
   campuses: CampusSummaryReply[];
+  /** The campus file, the same for every campus. */
+  file: object;
   /** Plans of every campus, newest first. */
   plans: HeldPlan[];
   /** Newest first. */
   solves: SolveReply[];
+  /** Questions asked of plans, newest first. */
+  explanations: ExplanationReply[];
   /** Paths that answer with a problem reply instead. */
   refusals: Map<string, { status: number; body: unknown }>;
   /** Paths that are never answered. */
@@ -29,8 +35,10 @@ const SOLVED_AT = '2027-09-01T15:00:00Z';
 export function emptyHoldings(): Holdings {
   return {
     campuses: [],
+    file: smallFile(),
     plans: [],
     solves: [],
+    explanations: [],
     refusals: new Map(),
     silent: new Set(),
     onCancel: () => undefined,
@@ -97,5 +105,14 @@ export function heldBrief(id: string) {
     title: 'Administration brief',
     fileName,
     path,
+  };
+}
+
+/** A question that was just asked. */
+export function heldExplanation(plan: string, question: QuestionBody): ExplanationReply {
+  return {
+    ...{ id: idOf('cccc', 1), planId: plan, question, seconds: 28, state: 'queued' },
+    ...{ progress: null, answer: null, problem: null, attempts: 0 },
+    ...{ askedAt: SOLVED_AT, finishedAt: null },
   };
 }

@@ -3,6 +3,7 @@ import { NextYear } from '../../sections/next-year.js';
 import type { PlanContent } from '../../state/desk-context.js';
 import { strings } from '../../strings.data.js';
 import { DecisionRecord } from './decision-record.js';
+import { OtherChoices } from './other-choices.js';
 import { Ranking } from './ranking.js';
 import './next.css';
 
@@ -16,6 +17,7 @@ export default function NextView({ content }: { readonly content: PlanContent })
         <p className="lead">{overview.headline.nextSite}</p>
       </div>
       <NextYear overview={overview} />
+      <OtherChoices planId={content.plan.id} />
       <Ranking content={content} />
       <DecisionRecord content={content} />
     </>

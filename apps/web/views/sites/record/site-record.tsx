@@ -9,6 +9,7 @@ import type { SiteRow } from '../site-rows.js';
 import { EvidenceTable } from './evidence-table.js';
 import { FactsTable } from './facts-table.js';
 import { GatesTable } from './gates-table.js';
+import { WhyHere } from './why-here.js';
 import { SiteEstimate } from './site-estimate.js';
 
 const words = strings.record;
@@ -53,6 +54,9 @@ export function SiteRecord({ row, content, loaded }: SiteRecordProps): ReactNode
             <FactsTable site={row.site} />
             <GatesTable site={row.site} />
           </div>
+          {content.kind === 'plan' && row.stage !== 'planted' && (
+            <WhyHere planId={content.plan.id} site={row.id} />
+          )}
           <SiteEstimate campusId={content.campus.id} version={loaded.version} site={row.id} />
           <EvidenceTable site={row.site} />
         </>

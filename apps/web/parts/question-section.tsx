@@ -1,0 +1,74 @@
+import type { ReactNode } from 'react';
+import type { Made } from '#explain/questions/common/asked.js';
+import type { Explanation, Question } from '../api.js';
+import { useQuestion } from '../state/use-question.js';
+import { strings } from '../strings.data.js';
+import { FailureNote } from './failure-note.js';
+import { Section } from './section.js';
+
+const words = strings.question;
+
+/** What every answer has. */
+export interface Answer {
+  readonly headline: string;
+  readonly made: Made;
+}
+
+interface QuestionSectionProps<Given extends Answer> {
+  readonly id: string;
+  readonly heading: string;
+  readonly lead: string;
+  readonly planId: string;
+  readonly question: Question;
+  readonly show: (answer: Given) => ReactNode;
+}
+
+/** A question that is worked out on demand by planning again, with how the answer was found. */
+export function QuestionSection<Given extends Answer>(
+  props: QuestionSectionProps<Given>,
+): ReactNode {
+  const { id, heading, lead, planId, question, show } = props;
+  const { asked, failure, ask } = useQuestion(planId, question);
+  const isOpen = asked?.state === 'queued' || asked?.state === 'working';
+  const answer = (asked?.answer ?? null) as unknown as Given | null;
+  return (
+    <Section id={id} heading={heading}>
+      <p>{lead}</p>
+      <div role="status">
+        {isOpen && <p>{progressInWords(asked)}</p>}
+        {asked?.problem && (
+          <p>
+            <strong>{words.failed}</strong> {asked.problem.problem} {asked.problem.remedy}
+          </p>
+        )}
+        {failure !== null && <FailureNote failure={failure} />}
+        {answer !== null && (
+          <p>
+            <strong>{answer.headline}</strong>
+          </p>
+        )}
+      </div>
+      {isOpen && (
+        <progress aria-label={words.progress} max={1} value={asked.progress?.share ?? 0} />
+      )}
+      {answer !== null && (
+        <>
+          {show(answer)}
+          <p className="quiet">
+            {answer.made.sentence}{' '}
+            {answer.made.skipped.length > 0 && words.skipped(answer.made.skipped.join('; '))}
+          </p>
+        </>
+      )}
+      {!isOpen && (
+        <button type="button" onClick={ask}>
+          {asked === null ? words.ask : words.again}
+        </button>
+      )}
+    </Section>
+  );
+}
+
+function progressInWords({ progress }: Explanation): string {
+  return progress === null ? words.asking : words.working(progress.message);
+}
