@@ -3,7 +3,7 @@ export const EXIT = {
   fine: 0,
   /** A file or an argument is not usable; every problem was printed. */
   badInput: 2,
-  /** A plan does not pass its checks. */
+  /** A plan does not pass its checks, or a document its release check. */
   checkFailed: 3,
   /** It is proven that no plan can exist. */
   noPlan: 4,

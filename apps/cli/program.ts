@@ -13,8 +13,8 @@ import { CommandFailure, EXIT } from './exit-codes.js';
 import { terminal, type Output } from './output.js';
 
 const EXIT_HELP = `
-Exit codes: 0 fine; 2 a file or argument is not usable; 3 a plan does not pass its checks;
-4 no plan can exist; 5 the solve ended before it found a plan.`;
+Exit codes: 0 fine; 2 a file or argument is not usable; 3 a plan does not pass its checks,
+or a document is not ready to be final; 4 no plan can exist; 5 the solve ended before it found a plan.`;
 
 /** Runs one command line; answers the exit code. */
 export async function run(args: readonly string[], output: Output = terminal): Promise<number> {

@@ -57,7 +57,7 @@ function placeSentence({ areaSqFt, buildType, components }: SiteDossier): string
   const parts = components.map(
     ({ name, share }) => `${name.toLowerCase()} (${percentInWords(share)})`,
   );
-  return `On ${squareFeetInWords(areaSqFt)} of ground the plan has a ${buildType.toLowerCase()}: ${listInWords(parts)}. Where each part lies is drawn by a designer once the place is approved.`;
+  return `${squareFeetInWords(areaSqFt)} of ground, planned as ${buildType.toLowerCase()}: ${listInWords(parts)}. Where each part lies is drawn by a designer once the place is approved.`;
 }
 
 function packageOption(one: GiftPackage): Option {

@@ -1,11 +1,11 @@
 import type { Point, Shape } from '../document/drawing.js';
 import type { Figure } from '../document/figure.js';
 import type { Table } from '../document/table.js';
-import type { CampusMap, MapFrame } from './campus-map.js';
+import type { CampusMap, MapContext, MapFrame } from './campus-map.js';
 import { mapFrame } from './campus-map.js';
 import { legend } from './legend.js';
 import { FURNITURE_HEIGHT, northArrow, scaleBar } from './map-furniture.js';
-import { placeLabels } from './map-labels.js';
+import { placeLabels, type LabelWish } from './map-labels.js';
 import type { Area } from './shapes.js';
 import { DASHED, GRID, rect, THIN } from './shapes.js';
 
@@ -60,9 +60,16 @@ function areaShapes(map: CampusMap, frame: MapFrame): readonly Shape[] {
 }
 
 function areaNames(map: CampusMap, frame: MapFrame) {
-  const wishes = [...map.areas, ...map.context]
-    .filter((area) => area.label !== '' && area.ring.length > 0)
-    .map((area) => ({ text: area.label, around: boxAround(area.ring.map(frame.place)) }));
+  const wishOf = (ground: LabelWish['ground']) => (area: MapContext) => ({
+    text: area.label,
+    around: boxAround(area.ring.map(frame.place)),
+    ground,
+  });
+  const named = (area: MapContext) => area.label !== '' && area.ring.length > 0;
+  const wishes = [
+    ...map.areas.filter(named).map(wishOf('covered')),
+    ...map.context.filter(named).map(wishOf('open')),
+  ];
   return placeLabels(wishes, { x: 2, y: 2, width: frame.width - 4, height: frame.height - 4 });
 }
 

@@ -21,11 +21,13 @@ export interface CostRange {
   readonly dollarsOf: string;
   /** Tells dollars as far as they can be trusted. */
   readonly words: (dollars: number) => string;
+  /** Below the table: what class the estimate is of. */
+  readonly note: string;
 }
 
 /** The range of an estimate as one bar with its likely value marked, and its data table. */
 export function costBandFigure(range: CostRange): Figure {
-  const { title, low, likely, high, dollarsOf, words } = range;
+  const { title, low, likely, high, dollarsOf, words, note } = range;
   return {
     kind: 'figure',
     title,
@@ -42,6 +44,7 @@ export function costBandFigure(range: CostRange): Figure {
         numberColumn('High'),
       ],
       rows: [row(dollarsOf, words(low), words(likely), words(high))],
+      note,
     }),
   };
 }

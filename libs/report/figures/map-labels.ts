@@ -7,6 +7,8 @@ export interface LabelWish {
   readonly text: string;
   /** The box around what it names. */
   readonly around: Area;
+  /** `open`: wide ground on which other labels may stand. */
+  readonly ground: 'covered' | 'open';
 }
 
 const SIZE = 7.5;
@@ -20,7 +22,7 @@ export function placeLabels(
   wishes: readonly LabelWish[],
   bounds: Area,
 ): { readonly shapes: readonly Shape[]; readonly omitted: readonly string[] } {
-  const drawn = wishes.map((wish) => wish.around);
+  const drawn = wishes.filter(({ ground }) => ground === 'covered').map(({ around }) => around);
   const taken: Area[] = [];
   const shapes: Shape[] = [];
   const omitted: string[] = [];

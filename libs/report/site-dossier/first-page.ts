@@ -4,7 +4,7 @@ import { callout } from '../document/boxes.js';
 import { bold, type Inline } from '../document/inline.js';
 import { fact, keyFacts } from '../document/key-facts.js';
 import type { Block } from '../document/plan-document.js';
-import { paragraph, smallPrint } from '../document/text-blocks.js';
+import { paragraph } from '../document/text-blocks.js';
 import { costBandFigure } from '../figures/cost-band-figure.js';
 import { firstSentence } from '../parts/first-sentence.js';
 import { ESTIMATE_CLASS } from '../parts/words.js';
@@ -29,8 +29,8 @@ export function firstPage(dossier: SiteDossier): readonly Block[] {
       title: `Build cost, AACE class 5, ${dossier.cost.dollarsOf} dollars`,
       ...dossier.cost,
       words: dollarsInWords,
+      note: ESTIMATE_CLASS,
     }),
-    smallPrint(ESTIMATE_CLASS),
   ];
 }
 

@@ -20,9 +20,9 @@ export function siteDossierDocument(
     blocks: [
       ...firstPage(dossier),
       ...takeoffBlocks(dossier),
+      ...aboutBlocks(),
       ...evidenceBlocks(dossier),
       ...cautionBox('at the site', dossier.cautions),
-      ...aboutBlocks(),
     ],
   });
 }

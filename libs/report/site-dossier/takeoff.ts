@@ -77,10 +77,6 @@ function materialTable({ takeoff }: SiteDossier): Block {
 }
 
 function hourTable({ hours }: SiteDossier): Block {
-  const mowing =
-    hours.mowingEnds === null
-      ? 'What covers the ground is not known, so no mowing is counted as ended.'
-      : `Mowing that ends: about ${counted(hours.mowingEnds, 'hour')} a year, beside the care that begins.`;
   return table({
     caption: `Care and harvest in hours, by year after planting`,
     density: 'compact',
@@ -96,8 +92,16 @@ function hourTable({ hours }: SiteDossier): Block {
         wholeInWords(bySeason.reduce((sum, one) => sum + one, 0)),
       ),
     ),
-    note: `To build it takes about ${counted(hours.prepare, 'hour')} to prepare and ${wholeInWords(hours.plant)} to plant, as volunteers work. ${mowing} Planning coefficients, mostly judgement: a forecast, not a staffing entitlement.`,
+    note: `To build it takes about ${counted(hours.prepare, 'hour')} to prepare and ${wholeInWords(hours.plant)} to plant, as volunteers work. ${mowingSentence(hours)} Planning coefficients, mostly judgement: a forecast, not a staffing entitlement.`,
   });
+}
+
+function mowingSentence({ mowingEnds }: SiteDossier['hours']): string {
+  if (mowingEnds === null) {
+    return 'What covers the ground is not known, so no mowing is counted as ended.';
+  }
+  if (mowingEnds < 0.5) return 'No mown turf is there, so no mowing ends.';
+  return `Mowing that ends: about ${counted(mowingEnds, 'hour')} a year, beside the care that begins.`;
 }
 
 function moneyBlocks({ money, planned }: SiteDossier): readonly Block[] {
