@@ -4,7 +4,7 @@ import type { Lifecycle } from '#rules/columns.js';
 import { emptyState, type SearchState } from '../search/state.js';
 import type { Tables } from '../search/tables.js';
 import { admissible } from './admissible.js';
-import { mustHave } from './construct.js';
+import { mustHave } from './musts.js';
 import { isServed, tryLife } from './try-life.js';
 
 /**

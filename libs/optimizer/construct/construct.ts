@@ -1,11 +1,8 @@
-import type { Campus, HandPlacement } from '#domain/campus.js';
-import { yearIndexOf } from '#domain/calendar.js';
 import type { Lifecycle } from '#rules/columns.js';
 import { CARE_CLASSES, SETTLED_AGE } from '#estimating/site-charges/type-profile.js';
-import { finishedIn, standsThrough } from '#rules/counting.js';
-import { frozenSites } from '#rules/stability/frozen.js';
 import { emptyState, type SearchState } from '../search/state.js';
 import type { Tables } from '../search/tables.js';
+import { mustHave, promisedByYear, type NamedStrength } from './musts.js';
 import { admissible } from './admissible.js';
 import { isServed, tryLife } from './try-life.js';
 
@@ -16,7 +13,7 @@ export type Score = (life: Lifecycle) => number;
 export interface Recipe {
   readonly score: Score;
   /** Which promises of a named site come before the yearly ones: the binding, or the intended as well. */
-  readonly namedFirst: 'binding' | 'intended';
+  readonly namedFirst: NamedStrength;
 }
 
 /** Benefit for each hour of settled care: favors light sites that many people pass. */
@@ -58,7 +55,7 @@ export function construct(tables: Tables, { score, namedFirst }: Recipe): Search
       lifecycles.filter((l) => l.yearIndex === year),
       score,
     );
-    const wanted = promisedIn(campus, year);
+    const wanted = promisedByYear(tables)[year] ?? 0;
     for (let have = countIn(state, year); have < wanted; have++)
       if (!placeFirst(state, lives)) break;
   }
@@ -94,46 +91,6 @@ function placeFirst(state: SearchState, lives: readonly Lifecycle[]): boolean {
 
 function countIn(state: SearchState, year: number): number {
   return [...state.lives].filter((l) => l.yearIndex === year).length;
-}
-
-/** Sites that a promise of a count asks for in a year (index). */
-export function promisedIn(campus: Campus, year: number): number {
-  return campus.commitments.reduce((most, { test, strength }) => {
-    if (test.kind !== 'sites-each-year' || strength === 'aspiration') return most;
-    const from = yearIndexOf(campus.calendar, test.from);
-    const to = yearIndexOf(campus.calendar, test.to);
-    return year >= from && year <= to ? Math.max(most, test.count) : most;
-  }, 0);
-}
-
-/** Groups of lives of which one must be in the plan: frozen, fixed by hand, promised by name. */
-export function mustHave({ ground }: Tables, namedFirst: Recipe['namedFirst']): Lifecycle[][] {
-  const { campus, lifecycles } = ground;
-  const fixed = campus.handPlacements
-    .filter((h) => h.kind === 'fixed')
-    .map((h) => lifecycles.filter((l) => fitsHand(campus, h, l)));
-  const named = campus.commitments.flatMap(({ test, strength }) => {
-    if (test.kind !== 'named-site' || strength === 'aspiration') return [];
-    if (strength === 'intended' && namedFirst === 'binding') return [];
-    const lives = lifecycles.filter(
-      (l) =>
-        l.site === test.site &&
-        finishedIn(l.placement) <= test.by &&
-        (test.returnedCounts || standsThrough(campus, l.placement)) &&
-        (test.buildTypes === 'any' || test.buildTypes.includes(l.buildType)),
-    );
-    return strength === 'binding' || lives.length > 0 ? [lives] : [];
-  });
-  const frozen = frozenSites(campus).map((site) => lifecycles.filter((l) => l.site === site));
-  return [...frozen, ...fixed, ...named];
-}
-
-function fitsHand(campus: Campus, hand: HandPlacement, life: Lifecycle): boolean {
-  return (
-    hand.site === life.site &&
-    (hand.buildType === undefined || hand.buildType === life.buildType) &&
-    (hand.year === undefined || yearIndexOf(campus.calendar, hand.year) === life.yearIndex)
-  );
 }
 
 /** Recipes in the order in which they are worth trying. */

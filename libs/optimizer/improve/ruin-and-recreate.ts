@@ -4,7 +4,7 @@ import { commitmentShortfall } from '#rules/commitment-shortfall.js';
 import { checkPrecedence } from '#rules/precedence/check.js';
 import { randomBelow, shuffled, type Random } from '#units/random.js';
 import { admissible } from '../construct/admissible.js';
-import { mustHave, promisedIn } from '../construct/construct.js';
+import { mustHave, promisedByYear } from '../construct/musts.js';
 import { isServed, tryLife } from '../construct/try-life.js';
 import { clearHires } from '../search/clear-hires.js';
 import { applyLife, decisionsOf, type SearchState } from '../search/state.js';
@@ -42,13 +42,13 @@ export interface RuinSettings {
 export function ruinAndRecreate(state: SearchState, settings: RuinSettings): void {
   const nextRanking = rankings(settings.random, settings.prices);
   const bySite = grouped(state.tables.ground.lifecycles, (l) => l.site);
-  let current = valuesOf(state);
+  let current = valuesOf(state, planSketch(state));
   let best = current;
   for (let round = 0; round < settings.rounds && !settings.done(); round++) {
     const before = new Set(state.lives);
     ruin(state, settings.random);
     recreate({ state, bySite, random: settings.random, ranking: nextRanking(), failed: new Set() });
-    const values = isServed(state) && keepsBinding(state) ? valuesOf(state) : undefined;
+    const values = isServed(state) ? judged(state) : undefined;
     if (!values || !acceptable(values, { current, best, loss: toleratedLoss(round) })) {
       restore(state, before);
       continue;
@@ -60,9 +60,9 @@ export function ruinAndRecreate(state: SearchState, settings: RuinSettings): voi
   }
 }
 
-function keepsBinding(state: SearchState): boolean {
+/** Whether all binding promises are kept; a search serves all care, so decisions are enough to tell. */
+function keepsBinding(state: SearchState, plan: Plan): boolean {
   const { campus } = state.tables.ground;
-  const plan = planSketch(state);
   return (
     checkPrecedence(campus, plan).length === 0 &&
     campus.commitments.every(
@@ -77,10 +77,15 @@ function planSketch(state: SearchState): Plan {
   return { decisions: decisionsOf(state), labor: [], unserved: [], spending: [], compost: [] };
 }
 
-/** Values to be made small, in the order of the tiers: shortfalls, then benefit with its sign turned. */
-function valuesOf(state: SearchState): number[] {
-  const { campus } = state.tables.ground;
+/** The values of a state; `undefined` where a binding promise is broken. */
+function judged(state: SearchState): number[] | undefined {
   const plan = planSketch(state);
+  return keepsBinding(state, plan) ? valuesOf(state, plan) : undefined;
+}
+
+/** Values to be made small, in the order of the tiers: shortfalls, then benefit with its sign turned. */
+function valuesOf(state: SearchState, plan: Plan): number[] {
+  const { campus } = state.tables.ground;
   const promises = tiersOf(campus).flatMap((t) =>
     t.commitment ? [commitmentShortfall(campus, plan, t.commitment).amount] : [],
   );
@@ -160,14 +165,14 @@ function openSites({ state, bySite }: Recreation): string[] {
 
 function fillPromisedYears(of: Recreation): void {
   const { state, bySite, ranking } = of;
-  const { campus } = state.tables.ground;
-  const open = openSites(of).flatMap((site) => bySite.get(site) ?? []);
+  const lacking = promisedByYear(state.tables).map(Number);
+  for (const life of state.lives) lacking[life.yearIndex] = (lacking[life.yearIndex] ?? 0) - 1;
+  const isLacking = (l: Lifecycle) => (lacking[l.yearIndex] ?? 0) > 0;
+  const open = openSites(of).flatMap((site) => (bySite.get(site) ?? []).filter(isLacking));
   const byYear = grouped(ranking(open), (l) => l.yearIndex);
-  for (let year = 0; year < campus.calendar.horizonYears; year++) {
-    const wanted = promisedIn(campus, year);
-    if (wanted === 0) continue;
-    let have = [...state.lives].filter((l) => l.yearIndex === year).length;
-    while (have < wanted && placeOne(of, byYear.get(year) ?? [])) have += 1;
+  for (const [year, wanted] of lacking.entries()) {
+    const lives = byYear.get(year) ?? [];
+    for (let left = wanted; left > 0 && placeOne(of, lives); left--);
   }
 }
 

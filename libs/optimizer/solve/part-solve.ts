@@ -124,19 +124,30 @@ export interface Reach {
   readonly relaxation: Relaxation;
 }
 
+/** How far a tier is to be brought at once: to its bound, or to one better than it is. */
+export type ReachGoal = 'bound' | 'one-better';
+
 /**
- * Relaxes benefit with a tier that counts sites held one better than the best plan has it: its prices
- * lead a search there. Where that is impossible, the tier is proven. `undefined`: no such question.
+ * Relaxes benefit with a tier that counts sites held at a better value than the best plan has it: its
+ * prices lead a search there. Where one better is impossible, the tier is proven. `undefined`: no such
+ * question, or no such plan.
  */
-export function reachFor(board: Board, place: number, limits: SolveLimits): Reach | undefined {
+export function reachFor(
+  board: Board,
+  place: number,
+  of: { readonly goal: ReachGoal; readonly limits: SolveLimits },
+): Reach | undefined {
   const tier = board.on.tiers[place];
   const value = board.best?.values[place];
   const better = tier && value !== undefined ? oneBetter(tier, value) : undefined;
   if (!tier || value === undefined || better === undefined) return undefined;
-  const held = new Map([...board.heldTiers(place), [tier.name, better]]);
-  const relaxation = relaxTier({ ...question(board, board.benefit), held, limits });
+  const bound = board.bounds.of(place, board.best?.values ?? []) ?? 0;
+  if (of.goal === 'bound' && bound >= better) return undefined;
+  const goal = of.goal === 'bound' ? bound : better;
+  const held = new Map([...board.heldTiers(place), [tier.name, goal]]);
+  const relaxation = relaxTier({ ...question(board, board.benefit), held, limits: of.limits });
   if (relaxation === 'infeasible') {
-    board.noteBound({ place, held: board.held(place), bound: value });
+    if (goal === better) board.noteBound({ place, held: board.held(place), bound: value });
     return undefined;
   }
   return relaxation === null ? undefined : { held, relaxation };

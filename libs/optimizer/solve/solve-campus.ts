@@ -11,9 +11,10 @@ import { Board } from './board.js';
 import { coreLimits, firstSearch, lastSeconds, secondsLimit } from './budget.js';
 import { conflictSet } from './conflict-set.js';
 import { groundOf } from './ground-of.js';
-import { question, reachFor, Relaxations, solveReach } from './part-solve.js';
+import { question, reachFor, Relaxations, solveReach, type ReachGoal } from './part-solve.js';
 import type { SolveRun } from './settings.js';
-import { relaxationBound, solveTier } from './solve-tier.js';
+import { relaxationBound, solveTier, type Relaxation } from './solve-tier.js';
+import { takeTurns } from './step-choice.js';
 import { Steps } from './steps.js';
 import { tierResult } from './tier-report.js';
 
@@ -29,10 +30,10 @@ const CORE_SECONDS = 8;
 const PARTS_SECONDS = 4;
 const SEARCH_SECONDS = 5;
 
-/** Shares of a tier's time for its core and for small parts; the rest is for the whole. */
-const CORE_SHARE = 0.3;
-const PARTS_SHARE = 0.15;
-const SEARCH_SHARE = 0.3;
+/** Shares of a tier's time for its search, its core and small parts; the rest is for the whole. */
+const SEARCH_SHARE = 0.25;
+const CORE_SHARE = 0.2;
+const PARTS_SHARE = 0.1;
 
 /** Share of the time left at the end for a bound of the change from the published plan. */
 const BOUND_CHANGE_SHARE = 0.4;
@@ -128,41 +129,76 @@ class CampusSolve {
     if (!partner) this.steps.whole(place, relaxation, until - this.run.around.elapsed());
   }
 
-  /** For a tier that counts sites: goes for one better until that fails; true where it is done with. */
+  /**
+   * For a tier that counts sites: goes for its bound, then for one better until that fails; true where
+   * it is done with.
+   */
   private reachOut(place: number, seconds: number): boolean {
-    const { board } = this;
     const until = this.run.around.elapsed() + seconds;
-    for (;;) {
-      const left = until - this.run.around.elapsed();
-      const reach = left > 0 ? reachFor(board, place, secondsLimit(left)) : undefined;
-      if (!reach) break;
-      const before = board.best?.values[place];
-      this.steps.search(this.steps.pause(left * SEARCH_SHARE), reach.relaxation);
-      if (board.best?.values[place] !== before) continue;
-      const limits = coreLimits(this.run.settings, left * CORE_SHARE);
-      solveReach(board, place, { ...reach, most: this.steps.lives, limits });
-      if (board.best?.values[place] === before) break;
-    }
+    this.reachOnce(place, 'bound', until);
+    while (this.reachOnce(place, 'one-better', until));
     return this.steps.isDone(place) || this.run.around.partner !== undefined;
   }
 
+  /** True where a better plan in this tier was found on the way to a goal. */
+  private reachOnce(place: number, goal: ReachGoal, until: number): boolean {
+    const { board, steps } = this;
+    const left = until - this.run.around.elapsed();
+    if (left <= 0 || steps.isDone(place)) return false;
+    const reach = reachFor(board, place, { goal, limits: secondsLimit(left) });
+    if (!reach) return false;
+    const before = board.best?.values[place];
+    const found = () => board.best?.values[place] !== before;
+    steps.search(steps.pause(left * SEARCH_SHARE), reach.relaxation);
+    if (found()) return true;
+    const limits = coreLimits(this.run.settings, left * CORE_SHARE);
+    solveReach(board, place, { ...reach, most: steps.lives, limits });
+    return found();
+  }
+
   private workOnBenefit(): void {
-    const { board } = this;
+    const { board, steps } = this;
     const place = board.benefit;
-    const keep = lastSeconds(this.run.settings);
-    const left = () => board.secondsLeft() - keep;
-    while (!this.steps.isDone(place) && left() > 0) {
-      const relaxation = this.relaxations.of(place, secondsLimit(left()));
-      if (!relaxation || this.steps.isDone(place)) return;
-      const share = (most: number, part: number) =>
-        this.run.around.partner ? Math.min(most, left()) : left() * part;
-      this.steps.search(this.steps.pause(share(SEARCH_SECONDS, SEARCH_SHARE / 2)), relaxation);
-      this.steps.core(place, relaxation, share(CORE_SECONDS, CORE_SHARE));
-      this.steps.smallParts(place, relaxation, share(PARTS_SECONDS, PARTS_SHARE));
-      if (this.run.around.partner) continue;
-      this.steps.whole(place, relaxation, left());
-      return;
-    }
+    const left = () => board.secondsLeft() - lastSeconds(this.run.settings);
+    const relax = () => this.relaxations.of(place, secondsLimit(left()));
+    if (steps.isDone(place) || !relax()) return;
+    if (this.run.around.partner) return this.takeTurns(left, relax);
+    const shares = left();
+    this.onRelaxation(relax, (r) => steps.search(steps.pause(shares * SEARCH_SHARE), r));
+    this.onRelaxation(relax, (r) => steps.core(place, r, shares * CORE_SHARE));
+    this.onRelaxation(relax, (r) => steps.smallParts(place, r, shares * PARTS_SHARE));
+    this.onRelaxation(relax, (r) => steps.whole(place, r, left()));
+  }
+
+  private onRelaxation(relax: () => Relaxation | undefined, step: (r: Relaxation) => void): void {
+    const relaxation = this.steps.isDone(this.board.benefit) ? undefined : relax();
+    if (relaxation) step(relaxation);
+  }
+
+  /** Beside a partner that proves: whatever makes the plan better soonest, until the time is over. */
+  private takeTurns(left: () => number, relax: () => Relaxation | undefined): void {
+    const { board, steps } = this;
+    const place = board.benefit;
+    takeTurns({
+      steps: [
+        {
+          seconds: SEARCH_SECONDS,
+          run: (s) => this.onRelaxation(relax, (r) => steps.search({ seconds: s }, r)),
+        },
+        {
+          seconds: CORE_SECONDS,
+          run: (s) => this.onRelaxation(relax, (r) => steps.core(place, r, s)),
+        },
+        {
+          seconds: PARTS_SECONDS,
+          run: (s) => this.onRelaxation(relax, (r) => steps.smallParts(place, r, s)),
+        },
+      ],
+      worth: () => board.best?.values[place] ?? 0,
+      elapsed: () => this.run.around.elapsed(),
+      left,
+      done: () => steps.isDone(place),
+    });
   }
 
   /** Improves a tier after benefit; of these only change from the published plan is bounded. */

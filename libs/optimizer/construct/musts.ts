@@ -1,0 +1,80 @@
+import type { Campus, HandPlacement } from '#domain/campus.js';
+import { yearIndexOf } from '#domain/calendar.js';
+import type { Lifecycle } from '#rules/columns.js';
+import { finishedIn, standsThrough } from '#rules/counting.js';
+import { frozenSites } from '#rules/stability/frozen.js';
+import type { Tables } from '../search/tables.js';
+
+/** Which promises of a named site are meant: the binding alone, or the intended as well. */
+export type NamedStrength = 'binding' | 'intended';
+
+/** What a plan must or should have, looked up again and again by a search. */
+interface Musts {
+  readonly groups: Readonly<Record<NamedStrength, readonly (readonly Lifecycle[])[]>>;
+  readonly promised: readonly number[];
+}
+
+const kept = new WeakMap<Tables, Musts>();
+
+function mustsOf(tables: Tables): Musts {
+  const found = kept.get(tables);
+  if (found) return found;
+  const { campus } = tables.ground;
+  const made = {
+    groups: { binding: groupsOf(tables, 'binding'), intended: groupsOf(tables, 'intended') },
+    promised: Array.from({ length: campus.calendar.horizonYears }, (_, year) =>
+      promisedIn(campus, year),
+    ),
+  };
+  kept.set(tables, made);
+  return made;
+}
+
+/** Groups of lives of which one must be in the plan: frozen, fixed by hand, promised by name. */
+export function mustHave(tables: Tables, least: NamedStrength): readonly (readonly Lifecycle[])[] {
+  return mustsOf(tables).groups[least];
+}
+
+/** Sites that promises of a count ask for, by year index. */
+export function promisedByYear(tables: Tables): readonly number[] {
+  return mustsOf(tables).promised;
+}
+
+/** Sites that a promise of a count asks for in a year (index). */
+function promisedIn(campus: Campus, year: number): number {
+  return campus.commitments.reduce((most, { test, strength }) => {
+    if (test.kind !== 'sites-each-year' || strength === 'aspiration') return most;
+    const from = yearIndexOf(campus.calendar, test.from);
+    const to = yearIndexOf(campus.calendar, test.to);
+    return year >= from && year <= to ? Math.max(most, test.count) : most;
+  }, 0);
+}
+
+function groupsOf({ ground }: Tables, least: NamedStrength): Lifecycle[][] {
+  const { campus, lifecycles } = ground;
+  const fixed = campus.handPlacements
+    .filter((h) => h.kind === 'fixed')
+    .map((h) => lifecycles.filter((l) => fitsHand(campus, h, l)));
+  const named = campus.commitments.flatMap(({ test, strength }) => {
+    if (test.kind !== 'named-site' || strength === 'aspiration') return [];
+    if (strength === 'intended' && least === 'binding') return [];
+    const lives = lifecycles.filter(
+      (l) =>
+        l.site === test.site &&
+        finishedIn(l.placement) <= test.by &&
+        (test.returnedCounts || standsThrough(campus, l.placement)) &&
+        (test.buildTypes === 'any' || test.buildTypes.includes(l.buildType)),
+    );
+    return strength === 'binding' || lives.length > 0 ? [lives] : [];
+  });
+  const frozen = frozenSites(campus).map((site) => lifecycles.filter((l) => l.site === site));
+  return [...frozen, ...fixed, ...named];
+}
+
+function fitsHand(campus: Campus, hand: HandPlacement, life: Lifecycle): boolean {
+  return (
+    hand.site === life.site &&
+    (hand.buildType === undefined || hand.buildType === life.buildType) &&
+    (hand.year === undefined || yearIndexOf(campus.calendar, hand.year) === life.yearIndex)
+  );
+}
