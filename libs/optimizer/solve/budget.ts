@@ -1,9 +1,12 @@
 import type { SolveLimits } from '#mip/solver.js';
 import type { SolveSettings } from './settings.js';
 
-/** The search before the first relaxation: share of the time, and seconds at the most. */
+/**
+ * The search before the first relaxation: share of the time, and seconds at the most for each thousand
+ * lives, since the more there are the longer a relaxation takes.
+ */
 const FIRST_SEARCH_SHARE = 0.1;
-const FIRST_SEARCH_SECONDS = 1;
+const FIRST_SEARCH_SECONDS = 0.3;
 
 /** Rounds of a search, and re-solves in part, where no time is set. */
 const ROUNDS = 200;
@@ -23,10 +26,10 @@ export interface Budget {
 }
 
 /** What the search before the first relaxation may take. */
-export function firstSearch({ seconds, work }: SolveSettings): Budget {
+export function firstSearch({ seconds, work }: SolveSettings, lives: number): Budget {
   if (work !== undefined) return { rounds: work };
   if (seconds === undefined) return { rounds: ROUNDS };
-  return { seconds: Math.min(FIRST_SEARCH_SECONDS, seconds * FIRST_SEARCH_SHARE) };
+  return { seconds: Math.min((FIRST_SEARCH_SECONDS * lives) / 1000, seconds * FIRST_SEARCH_SHARE) };
 }
 
 /** What re-solving small parts of a plan may take; `seconds` where time is limited. */

@@ -71,7 +71,7 @@ class CampusSolve {
   solve(): SolveResult {
     const { board } = this;
     this.constructFirst();
-    this.steps.search(firstSearch(this.run.settings));
+    this.steps.search(firstSearch(this.run.settings, board.on.ground.lifecycles.length));
     if (!board.best && this.findAny() === 'no-plan') return this.noPlan();
     if (!board.best) return this.ended('-without-plan');
     for (let place = 0; place < board.benefit; place++) this.workOnEarly(place);
