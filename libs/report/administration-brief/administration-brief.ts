@@ -39,11 +39,10 @@ function blocksOf(overview: PlanOverview): readonly Block[] {
     ...promiseBlocks(overview),
     ...askBlocks(overview),
     ...optionBlocks(overview),
-    ...(areSitesMany ? [] : sources),
-    ...aboutBlocks(),
+    ...(areSitesMany ? aboutBlocks() : sources),
     pageBreak(),
     ...timelineBlocks(overview),
     ...unknownBlocks(overview),
-    ...(areSitesMany ? sources : []),
+    ...(areSitesMany ? sources : aboutBlocks()),
   ];
 }

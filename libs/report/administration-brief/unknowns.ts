@@ -6,7 +6,7 @@ import { paragraph } from '../document/text-blocks.js';
 import { firstSentence } from '../parts/first-sentence.js';
 
 /** Most lines of the table: a brief names the first, and the plan's page holds all. */
-const MOST = 4;
+const MOST = 3;
 /** Fewer where several sites of the first year need the room. */
 const LEAST = 1;
 
