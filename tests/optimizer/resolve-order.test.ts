@@ -16,7 +16,7 @@ import { loadHighsSolver } from '#solver-highs/highs-solver.js';
 import { fiscalYear } from '#units/fiscal-year.js';
 import { everyDecision } from '../support/tiny/every-decision.js';
 import { promise } from '../support/tiny/promises.js';
-import { tinyCampus, tinyFund, tinyPool } from '../support/tiny/tiny-campus.js';
+import { tinyCampus, tinyFund, tinyPool, tinySite } from '../support/tiny/tiny-campus.js';
 
 let solver: Solver;
 beforeAll(async () => {
@@ -103,4 +103,37 @@ test('searching on from a plan never ends with a worse one, and the bounds hold'
   const { bounds } = answer({ campus, wish: 'bound', start });
   expect(bounds[0]).toBe(0);
   expect(bounds[2]).toBeGreaterThanOrEqual((best.values[2] ?? NaN) - 1e-6);
+});
+
+test('a site forced into a year leaves no promised year empty where the others can move up', () => {
+  const site = (id: string) => tinySite(id, { areaSqFt: 2000, buildTypes: ['beds'] });
+  const campus = tinyCampus({
+    candidates: [site('A'), site('B'), site('C')],
+    handPlacements: [{ kind: 'fixed', site: 'C', year: fiscalYear(2028), reason: 'a test' }],
+    commitments: [
+      promise('yearly', 'intended', {
+        kind: 'sites-each-year',
+        count: 1,
+        from: fiscalYear(2028),
+        to: fiscalYear(2030),
+        countsFromSqFt: 1000,
+      }),
+    ],
+  });
+  const at = (id: string, year: number) => ({
+    site: id,
+    buildType: 'beds',
+    year: fiscalYear(year),
+  });
+  const placements = [at('A', 2028), at('B', 2029), at('C', 2030)];
+  const start = { placements, hires: [], workDays: [], purchases: [] };
+  const { plan, values } = answer({
+    campus,
+    wish: 'best',
+    start,
+    effort: { kind: 'rounds', rounds: 0 },
+  });
+  expect(plan && checkPlan(campus, plan)).toEqual([]);
+  expect(values[2]).toBe(0);
+  expect(plan?.decisions.placements.find((p) => p.site === 'C')?.year).toBe(2028);
 });

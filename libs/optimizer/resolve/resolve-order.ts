@@ -1,5 +1,4 @@
 import type { Campus } from '#domain/campus.js';
-import type { Decisions } from '#domain/plan.js';
 import { campusCharges } from '#estimating/site-charges/campus-charges.js';
 import type { Solver } from '#mip/solver.js';
 import { seededRandom } from '#units/random.js';
@@ -14,6 +13,7 @@ import { tablesOf, type Tables } from '../search/tables.js';
 import { judgeDecisions, type Incumbent } from '../solve/incumbent.js';
 import { solveCampus } from '../solve/solve-campus.js';
 import { compareTiers } from '../tiers/tier-values.js';
+import { fillPromisedYears } from './fill-years.js';
 import type { ResolveAnswer, ResolveOrder } from './order.js';
 import { planExists } from './plan-exists.js';
 import { tierBounds } from './tier-bounds.js';
@@ -70,7 +70,7 @@ function searched(order: ResolveOrder, means: ResolveMeans): Unclocked {
   const done = () => order.seconds !== undefined && means.elapsed() >= order.seconds;
   if (order.wish === 'exists') return planExists(ground, order, { ...means, done });
   const tables = tablesOf(ground);
-  const first = firstPlan(tables, order.start);
+  const first = firstPlan(tables, order);
   if (!first) return planExists(ground, order, { ...means, done });
   if (order.wish === 'bound') {
     return { ...NOTHING, ending: 'found', bounds: tierBounds(ground, first.values, means) };
@@ -80,10 +80,15 @@ function searched(order: ResolveOrder, means: ResolveMeans): Unclocked {
   return { ending: 'found', plan, values, bounds: values.map(() => null), rounds };
 }
 
-/** The plan to begin from, mended; else the best of the constructions. */
-function firstPlan(tables: Tables, start: Decisions | undefined): Incumbent | undefined {
-  const mended = start && sound(tables, adopt(tables, start));
-  if (mended) return mended;
+/** The plan to begin from, mended and its promised years filled again; else the best construction. */
+function firstPlan(tables: Tables, { start, seed }: ResolveOrder): Incumbent | undefined {
+  const mended = start && adopt(tables, start);
+  const found = sound(tables, mended);
+  if (mended && found) {
+    fillPromisedYears(mended, seededRandom(seed));
+    const filled = sound(tables, mended);
+    return filled && better(tables.ground.campus, filled, found) ? filled : found;
+  }
   const { campus } = tables.ground;
   return RECIPES.map((recipe) => sound(tables, construct(tables, recipe)))
     .filter((found) => found !== undefined)
