@@ -403,12 +403,10 @@ export const strings = {
     limit: (resource: string): string => `First short of ${resource}`,
     built: 'Sites built',
     capital: 'Capital, in dollars of each year',
-    hires: 'Positions to ask for',
-    hire: (count: string, position: string, starts: string): string =>
-      `${count} × ${position}, from ${starts}`,
+    hire: (position: string, starts: string): string => `Position: ${position}, from ${starts}`,
+    asked: (count: string, askBy: string): string => `${count}, to ask for by ${askBy}`,
     undone: 'Care left undone over all years',
-    lapses: 'Money that lapses',
-    lapse: (value: string, name: string, year: string): string => `${value} of ${name} in ${year}`,
+    lapse: (name: string, year: string): string => `Lapses in ${year}: ${name}`,
   },
 
   sites: {

@@ -18,6 +18,7 @@ export function planChanges(before: PlanOverview, after: PlanOverview): readonly
     ...differing(promises(before), promises(after), words.noSuch),
     ...differing(limits(before), limits(after), words.noSuch),
     ...differing(sums(before), sums(after), words.noSuch),
+    ...differing(asksAndLapses(before), asksAndLapses(after), words.none),
   ];
 }
 
@@ -64,19 +65,24 @@ function limits(overview: PlanOverview): Facts {
   );
 }
 
-function sums({ totals, hires, seasons, lapses }: PlanOverview): Facts {
+function sums({ totals, seasons }: PlanOverview): Facts {
   const unserved = seasons.reduce((sum, season) => sum + season.unserved, 0);
-  const asked = hires.map(({ count, position, startsIn }) =>
-    words.hire(wholeNumber(count), position, startsIn),
-  );
-  const lapsed = lapses.map(({ name, year, dollars: value }) =>
-    words.lapse(dollars(value), name, year),
-  );
   return new Map([
     [words.built, counted(totals.sitesBuilt, 'site', 'sites')],
     [words.capital, dollars(totals.capitalNominalDollars)],
-    [words.hires, asked.length === 0 ? words.none : asked.join('; ')],
     [words.undone, counted(Math.round(unserved), 'hour', 'hours')],
-    [words.lapses, lapsed.length === 0 ? words.none : lapsed.join('; ')],
+  ]);
+}
+
+/** Each position to ask for by when it starts, and each sum that lapses by its year. */
+function asksAndLapses({ hires, lapses }: PlanOverview): Facts {
+  return new Map([
+    ...hires.map(
+      ({ count, position, startsIn, askBy }) =>
+        [words.hire(position, startsIn), words.asked(wholeNumber(count), askBy)] as const,
+    ),
+    ...lapses.map(
+      ({ name, year, dollars: value }) => [words.lapse(name, year), dollars(value)] as const,
+    ),
   ]);
 }

@@ -7,7 +7,7 @@ import { failureOf, type Failure } from '../../state/use-loaded.js';
 import { watchSolve } from '../../state/watch-solve.js';
 
 /** Seconds that a re-solve from the plan on the desk may take. */
-const TRIAL_SECONDS = 8;
+const TRIAL_SECONDS = 6;
 
 /** A change by hand as it is tried out. */
 export type Trial =
