@@ -48,3 +48,14 @@ function sorted(value: (life: Lifecycle) => number): Ranking {
       .sort((a, b) => b.value - a.value)
       .map(({ life }) => life);
 }
+
+/** Share of the bound of benefit that is little for one site. */
+const LITTLE = 0.003;
+
+/** Prices by the reduced costs of a relaxation of benefit. */
+export function pricesOf(of: {
+  readonly costOf: ReadonlyMap<Lifecycle, number>;
+  readonly bound: number;
+}): Prices {
+  return { costOf: (life) => of.costOf.get(life) ?? 0, little: LITTLE * Math.abs(of.bound) };
+}

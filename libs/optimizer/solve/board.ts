@@ -7,7 +7,9 @@ import { benefitPlace, type Tier } from '../tiers/tier-list.js';
 import { compareTiers } from '../tiers/tier-values.js';
 import { Bounds, type FoundBound } from './bounds.js';
 import { judgeDecisions, verifiedIncumbent, type Incumbent } from './incumbent.js';
+import { pricesOf, type Prices } from '../improve/ranking.js';
 import type { News, SolveRun } from './settings.js';
+import type { Relaxation } from './solve-tier.js';
 import { tierResult } from './tier-report.js';
 
 export interface BoardGround {
@@ -23,6 +25,8 @@ export interface BoardGround {
 export class Board {
   readonly bounds: Bounds;
   best: Incumbent | undefined;
+  /** The latest prices that the other thread has told. */
+  prices: Prices | undefined;
 
   constructor(
     readonly on: BoardGround,
@@ -73,11 +77,23 @@ export class Board {
   hear(): void {
     for (const news of this.run.around.partner?.news() ?? []) {
       if (news.kind === 'plan') this.hearPlan(news.decisions);
+      else if (news.kind === 'prices') this.prices = this.pricesFrom(news.costs, news.bound);
       else {
         this.bounds.note(news);
         this.report(news.place);
       }
     }
+  }
+
+  private pricesFrom(costs: Float64Array, bound: number): Prices {
+    const byLife = new Map(this.on.ground.lifecycles.map((l, i) => [l, costs[i] ?? 0]));
+    return pricesOf({ costOf: byLife, bound });
+  }
+
+  /** Tells the other thread what lives cost a relaxation of benefit. */
+  tellPrices({ costOf, bound }: Pick<Relaxation, 'costOf' | 'bound'>): void {
+    const costs = Float64Array.from(this.on.ground.lifecycles, (l) => costOf.get(l) ?? 0);
+    this.tell({ kind: 'prices', costs, bound });
   }
 
   private hearPlan(decisions: Decisions): void {

@@ -1,8 +1,9 @@
 import type { Campus } from '#domain/campus.js';
 import type { Solver } from '#mip/solver.js';
 import { Board } from './board.js';
+import { isQuick } from './budget.js';
 import { groundOf } from './ground-of.js';
-import { boundByPeople, Relaxations, solvePart } from './part-solve.js';
+import { boundByPeople, reachFor, Relaxations, solvePart } from './part-solve.js';
 import type { SolveRun } from './settings.js';
 import { tiersOf } from '../tiers/tier-list.js';
 
@@ -21,12 +22,30 @@ export function boundCampus(campus: Campus, solver: Solver, run: SolveRun): void
   const board = new Board({ ground: groundOf(campus), tiers, solver }, run);
   const relaxations = new Relaxations(board);
   const givenUp = new Set<string>();
+  if (isQuick(run.settings)) tellPrices(board, relaxations);
   while (!board.shouldStop()) {
     board.hear();
     const place = openPlace(board, givenUp);
     if (place === undefined) run.around.partner?.pause();
     else proveTier({ board, relaxations, givenUp }, place);
   }
+}
+
+/** Where time is short: prices towards the next better promise, then of benefit, as soon as there are any. */
+function tellPrices(board: Board, relaxations: Relaxations): void {
+  while (!board.best && !board.shouldStop()) {
+    board.run.around.partner?.pause();
+    board.hear();
+  }
+  const limits = () => ({ seconds: Math.max(0.1, board.secondsLeft()) });
+  for (let place = 0; place < board.benefit && !board.shouldStop(); place++) {
+    const reach = reachFor(board, place, { goal: 'one-better', limits: limits() });
+    if (!reach) continue;
+    board.tellPrices(reach.relaxation);
+    return;
+  }
+  const relaxation = board.shouldStop() ? undefined : relaxations.of(board.benefit, limits());
+  if (relaxation) board.tellPrices(relaxation);
 }
 
 interface Proof {

@@ -19,6 +19,13 @@ const NODES_PER_ROUND = 1;
 /** Share of all the time that is left for the tiers after benefit. */
 const LAST_SHARE = 0.05;
 
+/** Seconds up to which a solve is a quick one. */
+const QUICK_SECONDS = 8;
+
+export function isQuick({ seconds, work }: SolveSettings): boolean {
+  return work === undefined && seconds !== undefined && seconds <= QUICK_SECONDS;
+}
+
 /** What one step may take. Left out: no limit. */
 export interface Budget {
   readonly seconds?: number;

@@ -26,7 +26,9 @@ export interface SolveProgress {
 /** What one thread of a solve tells the other. */
 export type News =
   | { readonly kind: 'plan'; readonly decisions: Decisions }
-  | ({ readonly kind: 'bound' } & FoundBound);
+  | ({ readonly kind: 'bound' } & FoundBound)
+  /** What taking up each life costs a relaxation of benefit, in the order of the ground. */
+  | { readonly kind: 'prices'; readonly costs: Float64Array; readonly bound: number };
 
 /** The other thread of a solve. */
 export interface Partner {

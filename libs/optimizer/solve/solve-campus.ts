@@ -4,11 +4,12 @@ import type { Ending, SolveReport } from '#domain/tier.js';
 import type { Solver } from '#mip/solver.js';
 import { adopt } from '../construct/adopt.js';
 import { construct, RECIPES } from '../construct/construct.js';
+import { pricesOf } from '../improve/ranking.js';
 import { decisionsOf, type SearchState } from '../search/state.js';
 import { tablesOf, type Tables } from '../search/tables.js';
 import { tiersOf } from '../tiers/tier-list.js';
 import { Board } from './board.js';
-import { coreLimits, firstSearch, lastSeconds, secondsLimit } from './budget.js';
+import { coreLimits, firstSearch, isQuick, lastSeconds, secondsLimit } from './budget.js';
 import { conflictSet } from './conflict-set.js';
 import { groundOf } from './ground-of.js';
 import { question, reachFor, Relaxations, solveReach, type ReachGoal } from './part-solve.js';
@@ -24,6 +25,9 @@ export interface SolveResult {
   readonly report: SolveReport;
   readonly plan?: Plan;
 }
+
+/** Seconds of search between two looks for news where time is short. */
+const QUICK_SLICE = 0.4;
 
 /** Seconds of one solve among few lives, and of the re-solves and the search between two of them. */
 const CORE_SECONDS = 8;
@@ -74,10 +78,27 @@ class CampusSolve {
     this.steps.search(firstSearch(this.run.settings, board.on.ground.lifecycles.length));
     if (!board.best && this.findAny() === 'no-plan') return this.noPlan();
     if (!board.best) return this.ended('-without-plan');
-    for (let place = 0; place < board.benefit; place++) this.workOnEarly(place);
-    this.workOnBenefit();
+    if (this.isQuick()) this.searchQuickly();
+    else this.workThrough();
+    this.steps.makeLean();
     for (let place = board.benefit + 1; place < board.on.tiers.length; place++) this.polish(place);
     return this.ended('');
+  }
+
+  private workThrough(): void {
+    for (let place = 0; place < this.board.benefit; place++) this.workOnEarly(place);
+    this.workOnBenefit();
+  }
+
+  /** Whether there is no time to relax and solve here: then the partner tells prices. */
+  private isQuick(): boolean {
+    const { settings, around } = this.run;
+    return around.partner !== undefined && isQuick(settings);
+  }
+
+  private searchQuickly(): void {
+    const { board, steps } = this;
+    while (!steps.isDone(board.benefit)) steps.search({ seconds: QUICK_SLICE }, board.prices);
   }
 
   private constructFirst(): void {
@@ -149,7 +170,7 @@ class CampusSolve {
     if (!reach) return false;
     const before = board.best?.values[place];
     const found = () => board.best?.values[place] !== before;
-    steps.search(steps.pause(left * SEARCH_SHARE), reach.relaxation);
+    steps.search(steps.pause(left * SEARCH_SHARE), pricesOf(reach.relaxation));
     if (found()) return true;
     const limits = coreLimits(this.run.settings, left * CORE_SHARE);
     solveReach(board, place, { ...reach, most: steps.lives, limits });
@@ -164,7 +185,7 @@ class CampusSolve {
     if (steps.isDone(place) || !relax()) return;
     if (this.run.around.partner) return this.takeTurns(left, relax);
     const shares = left();
-    this.onRelaxation(relax, (r) => steps.search(steps.pause(shares * SEARCH_SHARE), r));
+    this.onRelaxation(relax, (r) => steps.search(steps.pause(shares * SEARCH_SHARE), pricesOf(r)));
     this.onRelaxation(relax, (r) => steps.core(place, r, shares * CORE_SHARE));
     this.onRelaxation(relax, (r) => steps.smallParts(place, r, shares * PARTS_SHARE));
     this.onRelaxation(relax, (r) => steps.whole(place, r, left()));
@@ -183,7 +204,7 @@ class CampusSolve {
       steps: [
         {
           seconds: SEARCH_SECONDS,
-          run: (s) => this.onRelaxation(relax, (r) => steps.search({ seconds: s }, r)),
+          run: (s) => this.onRelaxation(relax, (r) => steps.search({ seconds: s }, pricesOf(r))),
         },
         {
           seconds: CORE_SECONDS,

@@ -1,6 +1,7 @@
 import { NO_DECISIONS } from '#domain/plan.js';
 import { seededRandom, type Random } from '#units/random.js';
 import type { Ground } from '../columns/add-columns.js';
+import { isServed } from '../construct/try-life.js';
 import { improve } from '../improve/improve.js';
 import type { Prices } from '../improve/ranking.js';
 import { ruinAndRecreate } from '../improve/ruin-and-recreate.js';
@@ -19,13 +20,6 @@ const CORE_LIVES = 700;
 /** Share of the time for the whole in which it is bounded with sites in parts. */
 const PEOPLE_SHARE = 0.4;
 
-/** Share of the bound of benefit that is little for one site. */
-const LITTLE = 0.003;
-
-function pricesOf({ costOf, bound }: Relaxation): Prices {
-  return { costOf: (life) => costOf.get(life) ?? 0, little: LITTLE * Math.abs(bound) };
-}
-
 /** The ways of making a plan better, or of proving that none is, each for as long as it is given. */
 export class Steps {
   private readonly random: Random;
@@ -39,7 +33,7 @@ export class Steps {
   }
 
   /** Searches around the best plan, all tiers at once. */
-  search({ seconds = Infinity, rounds = Infinity }: Budget, relaxation?: Relaxation): void {
+  search({ seconds = Infinity, rounds = Infinity }: Budget, prices?: Prices): void {
     const { board } = this;
     if (!board.best) return;
     const until = this.board.run.around.elapsed() + seconds;
@@ -50,9 +44,17 @@ export class Steps {
       onBetter: (state) => {
         if (board.offer(decisionsOf(state))) board.report(board.benefit);
       },
-      ...(relaxation ? { prices: pricesOf(relaxation) } : {}),
+      ...(prices ? { prices } : {}),
     });
     board.hear();
+  }
+
+  /** The same sites with no more people and compost than they need: a solve for benefit may leave spare ones. */
+  makeLean(): void {
+    const { best } = this.board;
+    if (!best) return;
+    const state = stateOf(this.tables, best.plan.decisions);
+    if (isServed(state)) this.board.offerUnsure(decisionsOf(state));
   }
 
   /** A search between two solves: as long as time is limited, or some rounds. */
