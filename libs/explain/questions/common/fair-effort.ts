@@ -41,9 +41,10 @@ export async function fairEffort(
 /** How numbers of equal effort were found, in one sentence. */
 export function madeBy(effort: Effort, seeds: readonly number[], skipped: readonly string[]): Made {
   const rounds = effort.kind === 'rounds' ? effort.rounds : null;
+  const also = seeds.length > 1 ? `, those near the best with ${seeds.length} seeds` : '';
   const sentence =
     rounds === null
       ? 'Each was solved until proven.'
-      : `Each was planned again from this plan with ${counted(rounds, 'round')} of search and ${counted(seeds.length, 'seed')}; found, not proven.`;
+      : `Each was planned again from this plan with ${counted(rounds, 'round')} of search and the same seed${also}; found, not proven.`;
   return { rounds, seeds, skipped, sentence };
 }
