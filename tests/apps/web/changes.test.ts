@@ -1,8 +1,8 @@
 /** What the page works out by itself: differences of plans, of two editors' texts, order and drawing. */
 import { describe, expect, test } from 'vitest';
 import type { CampusFile } from '#apps/web/api.js';
-import { placementsWith, type Wish } from '#apps/web/views/plan/change-form.js';
 import { planChanges } from '#apps/web/views/plan/plan-changes.js';
+import { placementsWith, type Wish } from '#apps/web/views/plan/wish.js';
 import {
   differences,
   fieldsOf,

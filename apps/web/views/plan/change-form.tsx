@@ -1,18 +1,11 @@
 import type { ReactNode } from 'react';
-import type { CampusFile, HandPlacement } from '../../api.js';
+import type { CampusFile } from '../../api.js';
 import { ChoiceField, Radios, TextField } from '../../parts/fields.js';
 import { strings } from '../../strings.data.js';
+import type { Wish } from './wish.js';
 import { shortYear, yearsOf } from './years.js';
 
 const words = strings.change;
-
-/** What a person wants to try, as it is typed; kept until it is tried. */
-export interface Wish {
-  readonly site: string;
-  readonly kind: 'fixed' | 'forbidden' | 'never' | 'free';
-  readonly year: string;
-  readonly reason: string;
-}
 
 interface ChangeFormProps {
   readonly file: CampusFile;
@@ -77,25 +70,4 @@ export function ChangeForm(props: ChangeFormProps): ReactNode {
       </button>
     </form>
   );
-}
-
-/** The hand placements of the site with the wish put in. */
-export function placementsWith(wish: Wish, file: CampusFile): readonly HandPlacement[] {
-  const own = file.handPlacements
-    .filter(({ site }) => site === wish.site)
-    .map(({ site: _site, ...placement }) => placement);
-  const { year, reason } = wish;
-  switch (wish.kind) {
-    case 'free':
-      return [];
-    case 'fixed':
-      return [{ kind: 'fixed', year, reason }];
-    case 'never':
-      return [{ kind: 'forbidden', reason }];
-    case 'forbidden':
-      return [
-        ...own.filter((row) => row.kind === 'forbidden' && row.year !== year && row.year),
-        { kind: 'forbidden', year, reason },
-      ];
-  }
 }

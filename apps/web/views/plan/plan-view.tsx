@@ -15,8 +15,8 @@ import { useKept } from '../../state/use-kept.js';
 import { useShowPlan } from '../../state/use-show-plan.js';
 import { useSolve } from '../../state/use-solve.js';
 import { strings } from '../../strings.data.js';
-import type { Wish } from './change-form.js';
 import { TryChange } from './try-change.js';
+import type { Wish } from './wish.js';
 
 const sections = [
   ...(['strip', 'change', 'care', 'plan', 'hires', 'promises', 'limits', 'money'] as const),

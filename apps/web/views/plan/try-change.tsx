@@ -6,10 +6,11 @@ import type { PlanContent } from '../../state/desk-context.js';
 import { useShowPlan } from '../../state/use-show-plan.js';
 import { useLoaded } from '../../state/use-loaded.js';
 import { strings } from '../../strings.data.js';
-import { ChangeForm, placementsWith, type Wish } from './change-form.js';
+import { ChangeForm } from './change-form.js';
 import { PlacedByHand } from './placed-by-hand.js';
 import { TrialResult } from './trial-result.js';
 import { useTrial } from './use-trial.js';
+import { placementsWith, type Wish } from './wish.js';
 
 const words = strings.change;
 
