@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { COMPOST_GRADES } from '#domain/compost.js';
 import { COST_LINES } from '#domain/money.js';
 import { TASK_CLASSES } from '#domain/labor.js';
 import { hireSchema, placementSchema } from './campus-file/lives.js';
@@ -16,6 +17,7 @@ const count = z.int().min(1).max(100_000);
 export const workDaysHeldSchema = z.strictObject({ year: fiscalYearText, workDay: id, count });
 export const purchaseSchema = z.strictObject({
   ...seasonOfYear,
+  grade: z.enum(COMPOST_GRADES).optional().describe('Left out: certified.'),
   cubicYards: z.int().min(1).max(1_000_000).describe('Whole cubic yards bought.'),
 });
 export const laborEntrySchema = z.strictObject({
@@ -39,8 +41,12 @@ export const spendEntrySchema = z.strictObject({
 });
 export const compostEntrySchema = z.strictObject({
   ...seasonOfYear,
-  givenAwayCubicYards: cubicYards,
-  stockCubicYards: cubicYards,
+  givenAwayCubicYards: cubicYards.describe('Of both grades, two decimals.'),
+  stockCubicYards: cubicYards.describe('Of both grades at the end of the season, two decimals.'),
+  certified: z
+    .strictObject({ givenAwayCubicYards: cubicYards, stockCubicYards: cubicYards })
+    .optional()
+    .describe('What of it is certified. Left out: all, on a campus without the other grade.'),
 });
 
 export const planPartSchema = z.strictObject({

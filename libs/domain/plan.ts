@@ -2,6 +2,7 @@ import type { Cents } from '#units/cents.js';
 import type { CentiHours } from '#units/centihours.js';
 import type { CentiYards } from '#units/centiyards.js';
 import type { FiscalYear } from '#units/fiscal-year.js';
+import type { CompostGrade } from './compost.js';
 import type { TaskClass } from './labor.js';
 import type { CostLine } from './money.js';
 
@@ -50,11 +51,18 @@ export interface WorkDaysHeld {
   readonly count: number;
 }
 
-/** Whole cubic yards of compost bought in one season instance. */
+/** Whole cubic yards of compost of one grade bought in one season instance. */
 export interface CompostPurchase {
   /** Running season index. */
   readonly season: number;
+  /** Left out: certified. */
+  readonly grade?: 'other';
   readonly cubicYards: number;
+}
+
+/** The grade of what is bought. */
+export function gradeOf({ grade }: CompostPurchase): CompostGrade {
+  return grade ?? 'certified';
 }
 
 /** The whole-number decisions. All that follows in a plan is worked out from these. */
@@ -96,11 +104,13 @@ export interface SpendEntry {
   readonly amount: Cents;
 }
 
-/** Compost at the end of one season instance, after what was given away. */
+/** Compost of both grades at the end of one season instance, after what was given away. */
 export interface CompostEntry {
   readonly season: number;
   readonly givenAway: CentiYards;
   readonly stock: CentiYards;
+  /** What of it is certified. Left out: all, on a campus without the other grade. */
+  readonly certified?: { readonly givenAway: CentiYards; readonly stock: CentiYards };
 }
 
 /** A finished schedule with every hour, dollar and cubic yard allotted. */

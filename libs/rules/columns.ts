@@ -1,4 +1,5 @@
 import type { Campus } from '#domain/campus.js';
+import type { CompostGrade } from '#domain/compost.js';
 import type { PositionType, WorkDay } from '#domain/labor.js';
 import type { Placement } from '#domain/plan.js';
 import type { CampusCharges } from '#estimating/site-charges/campus-charges.js';
@@ -58,9 +59,10 @@ export interface WorkDayColumn {
   readonly variable: Variable;
 }
 
-/** Whole cubic yards of compost bought in a season. */
+/** Whole cubic yards of compost of one grade bought in a season. */
 export interface PurchaseColumn {
   readonly season: number;
+  readonly grade: CompostGrade;
   readonly variable: Variable;
 }
 

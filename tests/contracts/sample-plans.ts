@@ -38,6 +38,7 @@ export function plansOf(campus: Campus): fc.Arbitrary<Plan> {
       { requiredKeys: ['fund', 'inflow', 'year', 'line', 'amount'] },
     ),
   );
+  const heap = { givenAway: yards, stock: yards };
   return fc.record({
     decisions: fc.record({
       placements: list(
@@ -45,11 +46,21 @@ export function plansOf(campus: Campus): fc.Arbitrary<Plan> {
       ),
       hires: list(fc.record({ position: ids(campus.positions), year, count })),
       workDays: list(fc.record({ workDay: ids(campus.workDays), year, count })),
-      purchases: list(fc.record({ season, cubicYards: count })),
+      purchases: list(
+        fc.record(
+          { season, grade: fc.constant('other' as const), cubicYards: count },
+          { requiredKeys: ['season', 'cubicYards'] },
+        ),
+      ),
     }),
     labor: list(fc.record({ season, source, taskClass, hours })),
     unserved: list(fc.record({ season, taskClass, hours })),
     spending: list(spend),
-    compost: list(fc.record({ season, givenAway: yards, stock: yards })),
+    compost: list(
+      fc.record(
+        { season, ...heap, certified: fc.record(heap) },
+        { requiredKeys: ['season', 'givenAway', 'stock'] },
+      ),
+    ),
   });
 }

@@ -19,6 +19,7 @@ import { promise } from '../support/tiny/promises.js';
 import { hardModel, rowsHold } from '../support/tiny/rows-hold.js';
 import {
   ANYTHING,
+  TINY_CALENDAR,
   tinyCampus,
   tinyFund,
   tinyPool,
@@ -115,6 +116,39 @@ describe('rows and checks agree on money, compost and promises', () => {
         { purchases: [0, 10, 40] },
       ),
     );
+  });
+
+  test('compost of two grades: food ground takes certified alone, the yard holds both', () => {
+    const campus = tinyCampus({
+      calendar: { ...TINY_CALENDAR, horizonYears: 2 },
+      compost: {
+        ...tinyCampus().compost,
+        made: { spring: centiYards(5_00) },
+        openingStock: centiYards(14_00),
+        yard: centiYards(30_00),
+        mostBoughtPerSeason: 10,
+        other: {
+          made: { fall: centiYards(3_00) },
+          openingStock: centiYards(9_00),
+          pricePerYard: cents(15_00),
+          mostBoughtPerSeason: 12,
+        },
+      },
+      candidates: [
+        tinySite('A', { areaSqFt: 2400 }),
+        tinySite('B', { areaSqFt: 1800, zone: 'south' }),
+      ],
+    });
+    expectBinding(agree(campus, { purchases: [0, 10], otherPurchases: [0, 12] }));
+    const uncertified = { ...campus.compost, made: {}, openingStock: centiYards(0) };
+    const passing = ['beds', 'fruit'].map((type) => {
+      const one = [tinySite('A', { buildTypes: [type], areaSqFt: 600 })];
+      const compost = { ...uncertified, mostBoughtPerSeason: 0 };
+      return agree({ ...campus, compost, candidates: one }, { otherPurchases: [0, 12] }).passing;
+    });
+    const leftBare = 4;
+    expect(passing[1]).toBe(leftBare);
+    expect(passing[0]).toBeGreaterThan(leftBare);
   });
 
   test('binding promises, each kind', () => {

@@ -1179,6 +1179,7 @@ export interface components {
                 wages: number;
                 supplies: number;
             };
+            /** @description Amounts that stand here itself are certified: tested, or with a heat log. They may go anywhere. */
             compost: {
                 /** @description Matured production by season. */
                 madeCubicYards: {
@@ -1186,14 +1187,26 @@ export interface components {
                 };
                 /** @description Cubic yards. */
                 openingStockCubicYards: number;
-                /** @description Most that the yard holds at the end of a season. */
-                yardCubicYards: number;
                 /** @description Delivered, in the price year. */
                 dollarsPerCubicYard: number;
                 mostBoughtCubicYardsPerSeason: number;
+                /** @description Most that the yard holds at the end of a season, both grades together. */
+                yardCubicYards: number;
                 /** @description Identifier: letters, digits, dot, dash or underscore, 60 at most. */
                 topDressSeason: string;
                 topDressFromAge: number;
+                /** @description Compost from batches without a test or heat log: it never goes on ground of an edible build type. Left out: there is none. */
+                otherGrade?: {
+                    /** @description Matured production by season. */
+                    madeCubicYards: {
+                        [key: string]: number;
+                    };
+                    /** @description Cubic yards. */
+                    openingStockCubicYards: number;
+                    /** @description Delivered, in the price year. */
+                    dollarsPerCubicYard: number;
+                    mostBoughtCubicYardsPerSeason: number;
+                };
             };
             /** @description Extra compost and chips ordered for losses. */
             materialWastePercent: number;

@@ -1,35 +1,76 @@
 import { anError, aWarning, type Problem } from '#domain/problem.js';
 import type { FileView } from './file-view.js';
 
-/** More compost than the yard holds. */
-export function compostProblems({ compost }: FileView): Problem[] {
+type CompostPart = NonNullable<FileView['compost']>;
+
+/** More compost than the yard holds, or of a grade that makes no sense beside the other. */
+export function compostProblems(view: FileView): Problem[] {
+  const { compost } = view;
   if (!compost) return [];
-  const { openingStockCubicYards: stock, yardCubicYards: yard, madeCubicYards: made } = compost;
-  const problems = Object.entries(made)
+  return [
+    ...madeProblems(compost, 'madeCubicYards'),
+    ...(compost.otherGrade
+      ? madeProblems({ ...compost, ...compost.otherGrade }, 'otherGrade.madeCubicYards')
+      : []),
+    ...stockProblems(compost),
+    ...priceProblems(compost),
+    ...foodProblems(view, compost),
+  ];
+}
+
+function madeProblems({ madeCubicYards, yardCubicYards: yard }: CompostPart, field: string) {
+  return Object.entries(madeCubicYards)
     .filter(([, amount]) => amount > yard)
     .map(([season, value]) =>
       aWarning(
-        { code: 'COMPOST-OVER-YARD', record: 'compost', field: `madeCubicYards.${season}`, value },
+        { code: 'COMPOST-OVER-YARD', record: 'compost', field: `${field}.${season}`, value },
         [
           `${value} cubic yards mature in ${season}, and the yard holds ${yard}: the rest is given away.`,
           'Check both numbers, and that they are cubic yards of matured compost.',
         ],
       ),
     );
-  if (stock <= yard) return problems;
+}
+
+function stockProblems(compost: CompostPart): Problem[] {
+  const { openingStockCubicYards, yardCubicYards: yard, otherGrade } = compost;
+  const stock = openingStockCubicYards + (otherGrade?.openingStockCubicYards ?? 0);
+  if (stock <= yard) return [];
+  const at = { record: 'compost', field: 'openingStockCubicYards', value: openingStockCubicYards };
   return [
-    ...problems,
-    anError(
-      {
-        code: 'COMPOST-OVER-YARD',
-        record: 'compost',
-        field: 'openingStockCubicYards',
-        value: stock,
-      },
-      [
-        `The opening stock of ${stock} cubic yards is more than the yard holds (${yard}).`,
-        'Correct one of the two.',
-      ],
-    ),
+    anError({ code: 'COMPOST-OVER-YARD', ...at }, [
+      `The opening stock of ${stock} cubic yards is more than the yard holds (${yard}).`,
+      'Correct one of the two.',
+    ]),
+  ];
+}
+
+/** Certified compost may go wherever the other may, so at no higher price it is always the one bought. */
+function priceProblems({ dollarsPerCubicYard: certified, otherGrade }: CompostPart): Problem[] {
+  if (!otherGrade || otherGrade.mostBoughtCubicYardsPerSeason === 0) return [];
+  const value = otherGrade.dollarsPerCubicYard;
+  if (value < certified) return [];
+  const at = { record: 'compost', field: 'otherGrade.dollarsPerCubicYard', value };
+  return [
+    aWarning({ code: 'COMPOST-GRADE-PRICE', ...at }, [
+      `Compost that may not go on food ground costs $${value} a cubic yard, and certified compost $${certified}: it would never be worth buying.`,
+      'Check that the two prices have not been exchanged.',
+    ]),
+  ];
+}
+
+/** Ground that grows food, and not a cubic yard that may go on it. */
+function foodProblems({ buildTypes }: FileView, compost: CompostPart): Problem[] {
+  const { madeCubicYards, openingStockCubicYards, mostBoughtCubicYardsPerSeason } = compost;
+  const made = Object.values(madeCubicYards).reduce((sum, amount) => sum + amount, 0);
+  const there = made + openingStockCubicYards + mostBoughtCubicYardsPerSeason;
+  const food = buildTypes.filter(({ edible }) => edible);
+  if (!compost.otherGrade || there > 0 || food.length === 0) return [];
+  const at = { record: 'compost', field: 'madeCubicYards', value: madeCubicYards };
+  return [
+    aWarning({ code: 'COMPOST-NONE-CERTIFIED', ...at }, [
+      `No compost is certified, so nothing can be built as ${food.map(({ id }) => id).join(', ')}: food ground takes certified compost alone.`,
+      'Give what is tested or has a heat log beside otherGrade, or allow certified compost to be bought.',
+    ]),
   ];
 }

@@ -93,6 +93,7 @@ export const FUND_RANGES: readonly Range[] = [
 
 export const COMPOST_RANGES: readonly Range[] = [
   orNone(usual('dollarsPerCubicYard', 'dollars per cubic yard', [15, 120])),
+  orNone(usual('otherGrade.dollarsPerCubicYard', 'dollars per cubic yard', [5, 120])),
 ];
 
 export const ESCALATION_RANGES: readonly Range[] = [usual('*', 'percent a year', [0, 10])];

@@ -10,6 +10,11 @@ export function seasonReferences(view: FileView): readonly Reference[] {
     ...(view.compost
       ? [
           ...keys('compost', 'madeCubicYards', view.compost.madeCubicYards),
+          ...keys(
+            'compost',
+            'otherGrade.madeCubicYards',
+            view.compost.otherGrade?.madeCubicYards ?? {},
+          ),
           one('compost', 'topDressSeason', view.compost.topDressSeason),
         ]
       : []),

@@ -1,5 +1,5 @@
 import type { BenefitSpec } from '#domain/benefit.js';
-import type { CompostSupply } from '#domain/compost.js';
+import type { CompostSupply, GradeSupply } from '#domain/compost.js';
 import type { Escalation, StandingCost } from '#domain/money.js';
 import { yardsToCenti } from '#units/centiyards.js';
 import { dollarsToCents } from '#units/cents.js';
@@ -8,13 +8,20 @@ import { mapValues, optional, toShare } from './values.js';
 
 export function toCompost(compost: CampusFile['compost']): CompostSupply {
   return {
-    made: mapValues(compost.madeCubicYards, yardsToCenti),
-    openingStock: yardsToCenti(compost.openingStockCubicYards),
+    ...toGrade(compost),
     yard: yardsToCenti(compost.yardCubicYards),
-    pricePerYard: dollarsToCents(compost.dollarsPerCubicYard),
-    mostBoughtPerSeason: compost.mostBoughtCubicYardsPerSeason,
     topDressSeason: compost.topDressSeason,
     topDressFromAge: compost.topDressFromAge,
+    ...optional('other', compost.otherGrade && toGrade(compost.otherGrade)),
+  };
+}
+
+function toGrade(grade: NonNullable<CampusFile['compost']['otherGrade']>): GradeSupply {
+  return {
+    made: mapValues(grade.madeCubicYards, yardsToCenti),
+    openingStock: yardsToCenti(grade.openingStockCubicYards),
+    pricePerYard: dollarsToCents(grade.dollarsPerCubicYard),
+    mostBoughtPerSeason: grade.mostBoughtCubicYardsPerSeason,
   };
 }
 

@@ -1,11 +1,11 @@
 import { seasonInstance, type Calendar } from '#domain/calendar.js';
-import type { Plan } from '#domain/plan.js';
+import type { CompostEntry, Plan } from '#domain/plan.js';
 import type { Ending, TierResult } from '#domain/tier.js';
 import { centiToHours } from '#units/centihours.js';
 import { centiToYards } from '#units/centiyards.js';
 import { centsToDollars } from '#units/cents.js';
 import { fromPlacement } from '../conversion/lives.js';
-import { fromFiscalYear } from '../conversion/values.js';
+import { fromFiscalYear, optional } from '../conversion/values.js';
 import { PLAN_FILE_FORMAT, type PlanFile, type PlanPart } from '../plan-file.schema.js';
 import { inOrder } from './order.js';
 
@@ -40,7 +40,7 @@ function planPart(plan: Plan, calendar: Calendar): PlanPart {
     placements: placements.map(fromPlacement),
     hires: hires.map(inFileYear),
     workDays: workDays.map(inFileYear),
-    compostPurchases: purchases.map(({ season, cubicYards }) => ({ ...when(season), cubicYards })),
+    compostPurchases: purchases.map(({ season, ...bought }) => ({ ...when(season), ...bought })),
     labor: plan.labor.map(({ season, source, taskClass, hours }) => ({
       ...when(season),
       source,
@@ -57,12 +57,16 @@ function planPart(plan: Plan, calendar: Calendar): PlanPart {
       year: fromFiscalYear(year),
       dollars: centsToDollars(amount),
     })),
-    compost: plan.compost.map(({ season, givenAway, stock }) => ({
+    compost: plan.compost.map(({ season, certified, ...all }) => ({
       ...when(season),
-      givenAwayCubicYards: centiToYards(givenAway),
-      stockCubicYards: centiToYards(stock),
+      ...heapInYards(all),
+      ...optional('certified', certified && heapInYards(certified)),
     })),
   };
+}
+
+function heapInYards({ givenAway, stock }: Pick<CompostEntry, 'givenAway' | 'stock'>) {
+  return { givenAwayCubicYards: centiToYards(givenAway), stockCubicYards: centiToYards(stock) };
 }
 
 function inFileYear<Row extends { year: number }>(row: Row): Omit<Row, 'year'> & { year: string } {

@@ -24,7 +24,11 @@ export function inOrder(plan: PlanPart, { seasons }: Calendar): PlanPart {
     placements: sorted(plan.placements, (row) => [row.year, row.site, row.buildType]),
     hires: sorted(plan.hires, (row) => [row.year, row.position, row.count]),
     workDays: sorted(plan.workDays, (row) => [row.year, row.workDay, row.count]),
-    compostPurchases: sorted(plan.compostPurchases, (row) => [...place(row), row.cubicYards]),
+    compostPurchases: sorted(plan.compostPurchases, (row) => [
+      ...place(row),
+      row.grade ?? '',
+      row.cubicYards,
+    ]),
     labor: sorted(plan.labor, (row) => [...place(row), row.source, task(row), row.hours]),
     unserved: sorted(plan.unserved, (row) => [...place(row), task(row), row.hours]),
     spending: sorted(plan.spending, (row) => [
@@ -39,6 +43,8 @@ export function inOrder(plan: PlanPart, { seasons }: Calendar): PlanPart {
       ...place(row),
       row.stockCubicYards,
       row.givenAwayCubicYards,
+      row.certified?.stockCubicYards ?? row.stockCubicYards,
+      row.certified?.givenAwayCubicYards ?? row.givenAwayCubicYards,
     ]),
   };
 }

@@ -9,13 +9,24 @@ type Row = Readonly<Record<string, string | number>>;
 /** Rows of a plan that name what the campus does not have, or that cannot be counted exactly. */
 export function planPartProblems(plan: PlanPart, campus: Campus): Problem[] {
   const judge = rowJudge(campus);
-  const { placements, ...lists } = plan;
+  const { placements, compost, ...lists } = plan;
   return [
     ...placements.flatMap((placement) => placementProblems(placement, judge)),
     ...Object.entries(lists).flatMap(([list, rows]) =>
       (rows as readonly Row[]).flatMap((row) => judge(`${list} ${rowName(row)}`, row)),
     ),
+    ...compost.flatMap((row) => compostProblems(row, judge)),
   ];
+}
+
+/** The certified part of a row is counted as exactly as the whole. */
+function compostProblems(
+  { certified, ...row }: PlanPart['compost'][number],
+  judge: (record: string, row: Row) => Problem[],
+): Problem[] {
+  const record = `compost ${rowName(row)}`;
+  const part = certified && judge(`${record} certified`, { year: row.year, ...certified });
+  return [...judge(record, row), ...(part ?? [])];
 }
 
 /** A second half lies in a planned year as well, and a change is one of the campus. */

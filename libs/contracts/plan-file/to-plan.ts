@@ -6,7 +6,7 @@ import { hoursToCenti } from '#units/centihours.js';
 import { yardsToCenti } from '#units/centiyards.js';
 import { dollarsToCents } from '#units/cents.js';
 import { toHire, toPlacement } from '../conversion/lives.js';
-import { toFiscalYear } from '../conversion/values.js';
+import { optional, toFiscalYear } from '../conversion/values.js';
 import type { PlanFile } from '../plan-file.schema.js';
 import { planPartProblems } from './plan-problems.js';
 
@@ -34,6 +34,7 @@ export function toPlan({ plan }: PlanFile, campus: Campus): PlanReading {
         workDays: plan.workDays.map(inFiscalYear),
         purchases: plan.compostPurchases.map((row) => ({
           season: when(row),
+          ...(row.grade === 'other' ? { grade: row.grade } : {}),
           cubicYards: row.cubicYards,
         })),
       },
@@ -58,10 +59,17 @@ export function toPlan({ plan }: PlanFile, campus: Campus): PlanReading {
       })),
       compost: plan.compost.map((row) => ({
         season: when(row),
-        givenAway: yardsToCenti(row.givenAwayCubicYards),
-        stock: yardsToCenti(row.stockCubicYards),
+        ...toHeap(row),
+        ...optional('certified', row.certified && toHeap(row.certified)),
       })),
     },
+  };
+}
+
+function toHeap(row: { givenAwayCubicYards: number; stockCubicYards: number }) {
+  return {
+    givenAway: yardsToCenti(row.givenAwayCubicYards),
+    stock: yardsToCenti(row.stockCubicYards),
   };
 }
 

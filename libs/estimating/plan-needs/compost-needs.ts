@@ -7,33 +7,67 @@ import type { SiteCharges } from '../site-charges/site-charges.js';
 import { hundredthsFor } from '../site-charges/type-profile.js';
 import { caredSeasons, existingLife, type Life } from '../site-charges/life.js';
 
-/** Compost that one season asks for and gets. */
+/** Compost of both grades that one season asks for and gets. */
 export interface CompostSeason {
   readonly made: CentiYards;
   readonly builds: CentiYards;
   readonly topDress: CentiYards;
+  /** What of it is made certified, and what must be. */
+  readonly certified: { readonly made: CentiYards; readonly needed: CentiYards };
 }
 
 /**
  * Compost made and needed in every season of horizon and tail, by running index. Top-dressing is
- * summed over all sites first and rounded up to hundredths once.
+ * summed over all sites first and rounded up to hundredths once, and once more over those that need
+ * certified compost.
  */
 export function compostNeeds(
   campus: Campus,
   decisions: Decisions,
   charges: CampusCharges = campusCharges(campus),
 ): CompostSeason[] {
-  const builds = plannedSeasons(campus.calendar).map(() => 0);
+  const builds = gradedNeeds(campus);
   for (const { charges: of, life } of decisions.placements.flatMap((p) => charges.parts(p))) {
-    const { prepared } = life;
-    if (prepared !== undefined) builds[prepared] = (builds[prepared] ?? 0) + of.buildCompost;
+    if (life.prepared !== undefined) {
+      need(builds, { season: life.prepared, amount: of.buildCompost, of });
+    }
   }
   const dressed = topDressNeeds(campus, decisions, charges);
-  return plannedSeasons(campus.calendar).map(({ season, index }) => ({
-    made: campus.compost.made[season.id] ?? centiYards(0),
-    builds: centiYards(builds[index] ?? 0),
-    topDress: centiYards(hundredthsFor(dressed[index] ?? 0)),
-  }));
+  const { made, other } = campus.compost;
+  return plannedSeasons(campus.calendar).map(({ season, index }) => {
+    const certified = made[season.id] ?? 0;
+    return {
+      made: centiYards(certified + (other?.made[season.id] ?? 0)),
+      builds: centiYards(builds.all[index] ?? 0),
+      topDress: centiYards(hundredthsFor(dressed.all[index] ?? 0)),
+      certified: {
+        made: centiYards(certified),
+        needed: centiYards(
+          (builds.certified[index] ?? 0) + hundredthsFor(dressed.certified[index] ?? 0),
+        ),
+      },
+    };
+  });
+}
+
+/** Amounts by running season index: all, and what of it must be certified. */
+export interface GradedNeeds {
+  readonly all: number[];
+  readonly certified: number[];
+}
+
+function gradedNeeds({ calendar }: Campus): GradedNeeds {
+  const none = () => plannedSeasons(calendar).map(() => 0);
+  return { all: none(), certified: none() };
+}
+
+function need(
+  { all, certified }: GradedNeeds,
+  { season, amount, of }: { season: number; amount: number; of: SiteCharges },
+): void {
+  all[season] = (all[season] ?? 0) + amount;
+  if (of.profile.compostGrade !== 'certified') return;
+  certified[season] = (certified[season] ?? 0) + amount;
 }
 
 /** Top-dressing of all sites by running season index, exact, in fine parts of a cubic yard. */
@@ -41,11 +75,11 @@ export function topDressNeeds(
   campus: Campus,
   decisions: Decisions,
   charges: CampusCharges,
-): number[] {
-  const seasons = plannedSeasons(campus.calendar).map(() => 0);
+): GradedNeeds {
+  const seasons = gradedNeeds(campus);
   const dress = (life: Life, of: SiteCharges) => {
-    for (const index of topDressSeasons(campus, life)) {
-      seasons[index] = (seasons[index] ?? 0) + of.areaSqFt * of.profile.topDress;
+    for (const season of topDressSeasons(campus, life)) {
+      need(seasons, { season, amount: of.areaSqFt * of.profile.topDress, of });
     }
   };
   for (const site of campus.existing) {

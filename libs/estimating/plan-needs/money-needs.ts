@@ -1,5 +1,6 @@
 import { plannedYears, seasonInstance, yearIndexOf } from '#domain/calendar.js';
 import type { Campus } from '#domain/campus.js';
+import { gradeSupply, type CompostGrade } from '#domain/compost.js';
 import type { PositionType } from '#domain/labor.js';
 import type { Decisions, Placement } from '#domain/plan.js';
 import { cents, scaleCents, type Cents } from '#units/cents.js';
@@ -183,15 +184,21 @@ export function positionCostIn(of: {
 }
 
 function compostCost(campus: Campus, decisions: Decisions, yearIndex: number): Cents {
-  const yards = decisions.purchases
-    .filter((p) => seasonInstance(campus.calendar, p.season).yearIndex === yearIndex)
-    .reduce((sum, p) => sum + p.cubicYards, 0);
-  return cents(yards * compostPrice(campus, yearIndex));
+  return cents(
+    decisions.purchases
+      .filter((p) => seasonInstance(campus.calendar, p.season).yearIndex === yearIndex)
+      .reduce((sum, p) => sum + p.cubicYards * compostPrice(campus, yearIndex, p.grade), 0),
+  );
 }
 
-/** Price of one cubic yard of compost in a year of the plan. */
-export function compostPrice(campus: Campus, yearIndex: number): Cents {
-  return scaleCents(campus.compost.pricePerYard, priceGrowth(campus, 'supplies', yearIndex));
+/** Price of one cubic yard of a grade of compost in a year of the plan. */
+export function compostPrice(
+  campus: Campus,
+  yearIndex: number,
+  grade: CompostGrade = 'certified',
+): Cents {
+  const { pricePerYard } = gradeSupply(campus.compost, grade);
+  return scaleCents(pricePerYard, priceGrowth(campus, 'supplies', yearIndex));
 }
 
 export function standingCost(campus: Campus, yearIndex: number): Cents {

@@ -93,4 +93,4 @@ function changedPart(of: {
 }
 
 /** Lawn: others mow it. */
-const NO_CARE: TypeProfile = { care: () => 0, topDress: 0 };
+const NO_CARE: TypeProfile = { care: () => 0, topDress: 0, compostGrade: 'other' };

@@ -1,6 +1,7 @@
 import type { BuildType } from '#domain/build-type.js';
 import type { Campus } from '#domain/campus.js';
 import { COMPONENTS, FOOD_COMPONENTS, type Component } from '#domain/component.js';
+import type { CompostGrade } from '#domain/compost.js';
 import { careHoursPer1000SqFt } from '../care-hours/decay.js';
 import { SQUARE_FOOT_INCHES_PER_CUBIC_YARD } from '../takeoff/layers.js';
 
@@ -28,6 +29,11 @@ export interface TypeProfile {
   care(taskClass: CareClass, age: number, order: number): number;
   /** Ten-thousandths of a cubic yard of compost spread each year on established ground. */
   readonly topDress: number;
+  /**
+   * Grade that its compost must have, at the build and later: certified on all ground of an edible
+   * type, since a bed of herbs beside a path is dressed from the same heap. `other` takes either.
+   */
+  readonly compostGrade: CompostGrade;
 }
 
 /** Hundredths that serve an amount in fine parts, rounded up once for all sites together. */
@@ -62,6 +68,7 @@ function makeProfile(campus: Campus, type: BuildType): TypeProfile {
     care: (taskClass, age, order) =>
       age < 1 ? 0 : (table[taskClass][Math.min(age, SETTLED_AGE) - 1]?.[order] ?? 0),
     topDress: whole((dressed * 1000) / SQUARE_FOOT_INCHES_PER_CUBIC_YARD),
+    compostGrade: type.edible ? 'certified' : 'other',
   };
 }
 

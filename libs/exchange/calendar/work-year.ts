@@ -14,6 +14,7 @@ import {
   type Calendar,
   type SeasonInstance,
 } from '#domain/calendar.js';
+import type { CompostGrade } from '#domain/compost.js';
 import { askDate } from '#domain/position-dates.js';
 import type { FiscalYear } from '#units/fiscal-year.js';
 import { counted, hoursInWords, listInWords } from '#units/in-words.js';
@@ -140,14 +141,20 @@ function orderEvents(work: Work): WorkEvent[] {
   const yearIndex = yearIndexOf(calendar, year);
   return calendar.seasons.flatMap(({ id }, order): WorkEvent[] => {
     const season = seasonInstance(calendar, seasonIndex(calendar, yearIndex, order));
-    const bought = plan.compostPurchases
-      .filter((row) => toFiscalYear(row.year) === year && row.season === id)
-      .reduce((sum, { cubicYards }) => sum + cubicYards, 0);
+    const bought = (wanted: CompostGrade) =>
+      plan.compostPurchases
+        .filter((row) => toFiscalYear(row.year) === year && row.season === id)
+        .filter(({ grade = 'certified' }) => grade === wanted)
+        .reduce((sum, { cubicYards }) => sum + cubicYards, 0);
+    const [certified, other] = [bought('certified'), bought('other')];
     const sites = plan.placements
       .filter((row) => toFiscalYear(row.year) === year && id === calendar.prepareSeason)
       .map(({ site }) => site);
     const items = [
-      ...(bought > 0 ? [`${counted(bought, 'cubic yard')} of compost`] : []),
+      ...(certified > 0 ? [`${counted(certified, 'cubic yard')} of compost`] : []),
+      ...(other > 0
+        ? [`${counted(other, 'cubic yard')} of compost that goes on no food ground`]
+        : []),
       ...(sites.length > 0 ? [`cardboard and wood chips for ${listInWords(sites)}`] : []),
     ];
     if (items.length === 0) return [];

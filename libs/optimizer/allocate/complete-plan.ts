@@ -64,6 +64,11 @@ export function sortDecisions(decisions: Decisions): Decisions {
         (w) => w.workDay,
       ),
     ),
-    purchases: [...decisions.purchases].sort(by((p) => p.season)),
+    purchases: [...decisions.purchases].sort(
+      by(
+        (p) => p.season,
+        (p) => p.grade ?? '',
+      ),
+    ),
   };
 }

@@ -5,4 +5,6 @@ export interface Shortage {
   readonly at: number;
   /** Hundredths of hours, cents, or hundredths of cubic yards. Above 0. */
   readonly amount: number;
+  /** On compost: all that is there would do, and what is certified does not. */
+  readonly grade?: 'certified';
 }

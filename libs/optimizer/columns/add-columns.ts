@@ -8,6 +8,7 @@ import {
   yearAt,
 } from '#domain/calendar.js';
 import type { Campus } from '#domain/campus.js';
+import { COMPOST_GRADES, gradeSupply } from '#domain/compost.js';
 import { firstStartYear } from '#estimating/season-supply/positions.js';
 import type { CampusCharges } from '#estimating/site-charges/campus-charges.js';
 import type { PlacedPart } from '#estimating/site-charges/placed-parts.js';
@@ -161,15 +162,19 @@ export function alwaysHeld(campus: Campus, seasonId: string, yearIndex: number):
 /** Compost is bought only in seasons that use it: an earlier purchase can wait in the heap of the seller. */
 function addPurchases(draft: ModelDraft, campus: Campus): PurchaseColumn[] {
   const using = new Set([campus.calendar.prepareSeason, campus.compost.topDressSeason]);
-  if (campus.compost.mostBoughtPerSeason === 0) return [];
-  return plannedSeasons(campus.calendar)
-    .filter(({ season }) => using.has(season.id))
-    .map((instance) => ({
+  const seasons = plannedSeasons(campus.calendar).filter(({ season }) => using.has(season.id));
+  return COMPOST_GRADES.flatMap((grade) => {
+    const { mostBoughtPerSeason: upper } = gradeSupply(campus.compost, grade);
+    if (upper === 0) return [];
+    const named = grade === 'certified' ? 'compost' : `${grade} compost`;
+    return seasons.map((instance) => ({
       season: instance.index,
+      grade,
       variable: draft.addVariable({
-        label: `buy compost ${seasonLabel(campus.calendar, instance)}`,
+        label: `buy ${named} ${seasonLabel(campus.calendar, instance)}`,
         kind: 'integer',
-        upper: campus.compost.mostBoughtPerSeason,
+        upper,
       }),
     }));
+  });
 }

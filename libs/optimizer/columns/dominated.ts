@@ -63,11 +63,15 @@ function hoursIn(
   ];
 }
 
+/** Top-dressing by season: all of it, then what must be certified. */
 function compostOf(campus: Campus, { parts }: Lifecycle, seasons: number): number[] {
-  const used = new Array<number>(seasons).fill(0);
+  const used = new Array<number>(2 * seasons).fill(0);
   for (const { life, charges } of parts) {
-    for (const season of topDressSeasons(campus, life))
-      used[season] = (used[season] ?? 0) + charges.areaSqFt * charges.profile.topDress;
+    const { topDress, compostGrade } = charges.profile;
+    for (const season of topDressSeasons(campus, life)) {
+      for (const at of compostGrade === 'certified' ? [season, seasons + season] : [season])
+        used[at] = (used[at] ?? 0) + charges.areaSqFt * topDress;
+    }
   }
   return used;
 }

@@ -23,6 +23,7 @@ export function readDecisions(columns: Columns, values: ArrayLike<number>): Deci
     })),
     purchases: counted(columns.purchases).map(({ of, count }) => ({
       season: of.season,
+      ...(of.grade === 'other' ? { grade: of.grade } : {}),
       cubicYards: count,
     })),
   });

@@ -1,4 +1,5 @@
 import { plannedYears, seasonInstance, seasonLabel } from '#domain/calendar.js';
+import { gradeSupply } from '#domain/compost.js';
 import { NO_DECISIONS } from '#domain/plan.js';
 import { recurringSupplies } from '#estimating/plan-needs/money-needs.js';
 import type { Term } from '#mip/model.js';
@@ -80,9 +81,10 @@ export function recurringPeak(draft: ModelDraft, columns: Columns): Term[] {
   const terms: Term[][] = existing.map(() => [{ variable: peak, coefficient: -1 }]);
   addSupplies(columns, terms);
   addPositions(columns, terms);
-  for (const { season, variable } of columns.purchases) {
+  for (const { season, grade, variable } of columns.purchases) {
     const { yearIndex } = seasonInstance(campus.calendar, season);
-    terms[yearIndex]?.push({ variable, coefficient: campus.compost.pricePerYard / 100 });
+    const { pricePerYard } = gradeSupply(campus.compost, grade);
+    terms[yearIndex]?.push({ variable, coefficient: pricePerYard / 100 });
   }
   terms.forEach((row, year) => {
     const label = seasonLabel(

@@ -1,6 +1,7 @@
 import { plannedSeasons, seasonInstance, yearAt } from '#domain/calendar.js';
 import { TASK_CLASSES, type TaskClass } from '#domain/labor.js';
-import { NO_DECISIONS, type Decisions } from '#domain/plan.js';
+import { gradeSupply } from '#domain/compost.js';
+import { NO_DECISIONS, type CompostPurchase, type Decisions } from '#domain/plan.js';
 import { topDressNeeds } from '#estimating/plan-needs/compost-needs.js';
 import { careNeeds } from '#estimating/plan-needs/labor-needs.js';
 import { compostPrice, moneyNeeds } from '#estimating/plan-needs/money-needs.js';
@@ -11,6 +12,7 @@ import {
 } from '#estimating/site-charges/type-profile.js';
 import type { Lifecycle } from '#rules/columns.js';
 import { sortDecisions } from '../allocate/complete-plan.js';
+import { purchaseOf, yardsToBuy } from '../allocate/compost.js';
 import { heldWorkDays } from './held-work-days.js';
 import { laborTest, type LaborTest } from './labor-test.js';
 import { moneyTest, type MoneyTest } from './money-test.js';
@@ -25,6 +27,8 @@ export interface SearchState {
   readonly needs: Float64Array;
   /** Compost that builds and top-dressing take by season, in fine parts. */
   readonly compost: Float64Array;
+  /** What of it must be certified. */
+  readonly certified: Float64Array;
   /** Cents at [sink x years + year], purchases of compost left out. */
   readonly costs: Float64Array;
   /** Work days of each kind by season. */
@@ -39,12 +43,14 @@ export function emptyState(tables: Tables): SearchState {
   const { ground, seasons, years } = tables;
   const { campus, charges } = ground;
   const workDays = heldWorkDays(campus);
+  const dressed = topDressNeeds(campus, NO_DECISIONS, charges);
   const state: SearchState = {
     tables,
     labor: laborTest(tables, workDays),
     money: moneyTest(tables),
     needs: new Float64Array(seasons * CLASS_COUNT),
-    compost: Float64Array.from(topDressNeeds(campus, NO_DECISIONS, charges)),
+    compost: Float64Array.from(dressed.all),
+    certified: Float64Array.from(dressed.certified),
     costs: new Float64Array(tables.sinkKeys.length * years),
     workDays,
     hires: campus.positions.map(() => new Int32Array(years)),
@@ -92,8 +98,9 @@ export function applyLife(state: SearchState, lifecycle: Lifecycle, sign: 1 | -1
   for (let i = 0; i < hours.length; i++) {
     state.needs[start + i] = (state.needs[start + i] ?? 0) + sign * (hours[i] ?? 0);
   }
-  for (const [season, amount] of compost) {
-    state.compost[season] = (state.compost[season] ?? 0) + sign * amount;
+  for (const [season, all, certified] of compost) {
+    state.compost[season] = (state.compost[season] ?? 0) + sign * all;
+    state.certified[season] = (state.certified[season] ?? 0) + sign * certified;
   }
   for (const [sink, year, amount] of money) addCost(state, { sink, year, amount: sign * amount });
   if (sign === 1) state.lives.add(lifecycle);
@@ -119,33 +126,40 @@ export function applyHire(
 }
 
 /** Whole cubic yards to buy in each season, as late as possible; `undefined` where the limit is too low. */
-export function purchasesOf(state: SearchState): Map<number, number> | undefined {
+export function purchasesOf(state: SearchState): CompostPurchase[] | undefined {
   const { compost: supply } = state.tables.ground.campus;
-  const purchases = new Map<number, number>();
-  let stock: number = supply.openingStock;
+  const { other } = supply;
+  const purchases: CompostPurchase[] = [];
+  let certified: number = supply.openingStock;
+  let all = certified + (other?.openingStock ?? 0);
   for (const { index, season } of state.tables.seasonList) {
-    stock += (supply.made[season.id] ?? 0) - hundredthsFor(state.compost[index] ?? 0);
-    if (stock < 0) {
-      const yards = Math.ceil(-stock / 100);
-      if (yards > supply.mostBoughtPerSeason) return undefined;
-      purchases.set(index, yards);
-      stock += yards * 100;
+    const made = supply.made[season.id] ?? 0;
+    all += made + (other?.made[season.id] ?? 0) - hundredthsFor(state.compost[index] ?? 0);
+    certified += made - hundredthsFor(state.certified[index] ?? 0);
+    if (all < 0 || certified < 0) {
+      for (const { grade, yards } of yardsToBuy(supply, { all, certified })) {
+        if (yards > gradeSupply(supply, grade).mostBoughtPerSeason) return undefined;
+        purchases.push(purchaseOf(index, grade, yards));
+        all += yards * 100;
+        if (grade === 'certified') certified += yards * 100;
+      }
     }
-    stock = Math.min(stock, supply.yard);
+    all = Math.min(all, supply.yard);
+    certified = Math.min(certified, all);
   }
   return purchases;
 }
 
 /** True where all costs, purchases included, can be paid. */
-export function allPaid(state: SearchState, purchases: ReadonlyMap<number, number>): boolean {
-  if (purchases.size === 0) return state.money.paid(state.costs);
+export function allPaid(state: SearchState, purchases: readonly CompostPurchase[]): boolean {
+  if (purchases.length === 0) return state.money.paid(state.costs);
   const { campus } = state.tables.ground;
   const costs = Float64Array.from(state.costs);
   const sink = state.tables.sinkOf({ line: 'compost' });
-  for (const [season, yards] of purchases) {
+  for (const { season, cubicYards, grade } of purchases) {
     const year = seasonInstance(campus.calendar, season).yearIndex;
     const at = sink * state.tables.years + year;
-    costs[at] = (costs[at] ?? 0) + yards * compostPrice(campus, year);
+    costs[at] = (costs[at] ?? 0) + cubicYards * compostPrice(campus, year, grade);
   }
   return state.money.paid(costs);
 }
@@ -172,9 +186,6 @@ export function decisionsOf(state: SearchState): Decisions {
     placements: [...state.lives].map((l) => l.placement),
     hires: hires.filter((h) => h.count > 0),
     workDays: days.filter((d) => d.count > 0),
-    purchases: [...(purchasesOf(state) ?? [])].map(([season, cubicYards]) => ({
-      season,
-      cubicYards,
-    })),
+    purchases: purchasesOf(state) ?? [],
   });
 }

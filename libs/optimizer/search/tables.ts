@@ -26,8 +26,8 @@ export interface LifeCharges {
   /** First season with any hours, and fine parts of hours from there on: [season - from] x classes. */
   readonly from: number;
   readonly hours: Float64Array;
-  /** Compost by season, fine parts of a cubic yard: pairs of season and amount. */
-  readonly compost: readonly (readonly [season: number, amount: number])[];
+  /** Compost by season, fine parts of a cubic yard: all of it, and what of it must be certified. */
+  readonly compost: readonly (readonly [season: number, all: number, certified: number])[];
   /** Dollars by sink and year, in cents. */
   readonly money: readonly (readonly [sink: number, year: number, amount: number])[];
 }
@@ -136,12 +136,17 @@ function lifeHours(
   return { from, hours };
 }
 
-function lifeCompost(campus: Campus, { parts }: Lifecycle): [number, number][] {
+function lifeCompost(campus: Campus, { parts }: Lifecycle): [number, number, number][] {
   return parts.flatMap(({ life, charges }) => {
-    const yearly = charges.areaSqFt * charges.profile.topDress;
-    const dressed = topDressSeasons(campus, life).map((s): [number, number] => [s, yearly]);
+    const { topDress, compostGrade } = charges.profile;
+    const used = (season: number, all: number): [number, number, number] => [
+      season,
+      all,
+      compostGrade === 'certified' ? all : 0,
+    ];
+    const dressed = topDressSeasons(campus, life).map((s) => used(s, charges.areaSqFt * topDress));
     if (life.prepared === undefined) return dressed;
-    return [[life.prepared, charges.buildCompost * FINE_PER_HUNDREDTH], ...dressed];
+    return [used(life.prepared, charges.buildCompost * FINE_PER_HUNDREDTH), ...dressed];
   });
 }
 

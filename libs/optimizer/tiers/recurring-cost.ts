@@ -1,6 +1,7 @@
 import { plannedYears, seasonInstance, yearIndexOf } from '#domain/calendar.js';
 import type { Campus } from '#domain/campus.js';
-import type { Decisions } from '#domain/plan.js';
+import { gradeSupply } from '#domain/compost.js';
+import { gradeOf, type Decisions } from '#domain/plan.js';
 import { recurringSupplies } from '#estimating/plan-needs/money-needs.js';
 import type { CampusCharges } from '#estimating/site-charges/campus-charges.js';
 import { existingLife } from '#estimating/site-charges/life.js';
@@ -34,10 +35,11 @@ export function recurringCost(
       add(y, hire.count * ((y === start ? position?.firstYearCost : position?.annualCost) ?? 0));
     }
   }
-  for (const { season, cubicYards } of decisions.purchases) {
+  for (const purchase of decisions.purchases) {
+    const { pricePerYard } = gradeSupply(campus.compost, gradeOf(purchase));
     add(
-      seasonInstance(campus.calendar, season).yearIndex,
-      cubicYards * campus.compost.pricePerYard,
+      seasonInstance(campus.calendar, purchase.season).yearIndex,
+      purchase.cubicYards * pricePerYard,
     );
   }
   return years;

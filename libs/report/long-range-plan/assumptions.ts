@@ -1,9 +1,10 @@
 import type { Campus } from '#domain/campus.js';
+import type { GradeSupply } from '#domain/compost.js';
 import { COMPONENTS, type Provenance } from '#domain/component.js';
 import { COMPONENT_WORDS } from '#domain/component-words.js';
 import { centsToDollars } from '#units/cents.js';
 import { centiToHours } from '#units/centihours.js';
-import { centiToYards } from '#units/centiyards.js';
+import { centiToYards, centiYards } from '#units/centiyards.js';
 import { fiscalYearLabel } from '#units/fiscal-year.js';
 import {
   capitalized,
@@ -31,9 +32,14 @@ export function assumptionBlocks(campus: Campus): readonly Block[] {
   ];
 }
 
+function supplyInWords({ made, pricePerYard, mostBoughtPerSeason }: GradeSupply): string {
+  const yearly = centiYards(Object.values(made).reduce<number>((sum, one) => sum + one, 0));
+  const bought = `bought at ${dollarsInWords(centsToDollars(pricePerYard))} a cubic yard delivered, at most ${wholeInWords(mostBoughtPerSeason)} a season`;
+  return `${counted(centiToYards(yearly), 'cubic yard')} made a year; ${mostBoughtPerSeason > 0 ? bought : 'none bought'}`;
+}
+
 function generalLines(campus: Campus): Inline[] {
   const { escalation, compost, calendar } = campus;
-  const made = Object.values(compost.made).reduce((sum, one) => sum + one, 0);
   return [
     [
       bold('Prices. '),
@@ -44,7 +50,7 @@ function generalLines(campus: Campus): Inline[] {
     [
       bold('Compost. '),
       {
-        text: `${counted(centiToYards(made as typeof compost.yard), 'cubic yard')} made a year; the yard holds ${wholeInWords(centiToYards(compost.yard))}; bought at ${dollarsInWords(centsToDollars(compost.pricePerYard))} a cubic yard delivered, at most ${wholeInWords(compost.mostBoughtPerSeason)} a season. Waste: ${percentInWords(campus.materialWaste)}.`,
+        text: `The yard holds ${counted(centiToYards(compost.yard), 'cubic yard')}. Certified (tested, or with a heat log), for food ground and elsewhere: ${supplyInWords(compost)}. ${compost.other ? `Other compost, never on food ground: ${supplyInWords(compost.other)}.` : 'All compost counts as certified: ask for the heat log of each batch.'} Waste: ${percentInWords(campus.materialWaste)}.`,
       },
     ],
     [

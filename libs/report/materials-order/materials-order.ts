@@ -1,7 +1,7 @@
 import type { WorkYear } from '#explain/documents/work-year/work-year.js';
 import type { PlanOverview } from '#explain/overview/plan-overview.js';
 import { dayInWords } from '#units/dates-in-words.js';
-import { dollarsInWords, wholeInWords } from '#units/in-words.js';
+import { counted, dollarsInWords, wholeInWords } from '#units/in-words.js';
 import { callout, caution } from '../document/boxes.js';
 import { planDocument, type Edition } from '../document/edition.js';
 import { bold } from '../document/inline.js';
@@ -79,7 +79,7 @@ function quantityTable({ sites, prepared }: WorkYear): Block {
 }
 
 function compostSentence({ compost }: WorkYear): string {
-  const { needed, bought, boughtDollars } = compost;
+  const { needed, bought, boughtOther, boughtDollars } = compost;
   if (bought === 0) {
     return `All ${wholeInWords(needed)} cubic yards come from the campus yard; nothing is bought.`;
   }
@@ -87,7 +87,11 @@ function compostSentence({ compost }: WorkYear): string {
     bought > needed
       ? `more than these sites take (${wholeInWords(needed)}): the rest is for the yard`
       : `${wholeInWords(needed - bought)} more come from the campus yard`;
-  return `The plan buys ${wholeInWords(bought)} cubic yards this season, ${dollarsInWords(boughtDollars)} delivered; ${rest}.`;
+  const graded =
+    boughtOther > 0
+      ? ` Of what is bought, ${counted(bought - boughtOther, 'cubic yard')} must be certified (tested, or with a heat log), for food ground; ${counted(boughtOther, 'cubic yard')} need not be, and go on no food ground.`
+      : '';
+  return `The plan buys ${wholeInWords(bought)} cubic yards this season, ${dollarsInWords(boughtDollars)} delivered; ${rest}.${graded}`;
 }
 
 function plantSentence({ orderPlantsBy, planted }: WorkYear): string {

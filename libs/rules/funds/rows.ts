@@ -177,11 +177,11 @@ function addPeopleAndCompost(columns: Columns, at: CostAt): void {
         at({ line: 'positions' }, yearIndex)?.terms.push({ variable, coefficient });
     }
   }
-  for (const { season, variable } of columns.purchases) {
+  for (const { season, grade, variable } of columns.purchases) {
     const year = seasonInstance(campus.calendar, season).yearIndex;
     at({ line: 'compost' }, year)?.terms.push({
       variable,
-      coefficient: compostPrice(campus, year),
+      coefficient: compostPrice(campus, year, grade),
     });
   }
 }

@@ -173,6 +173,15 @@ const COMPOST: readonly Story[] = [
     ['compost', 'fall 2027 (FY28)', /101 cy bought.*at most 100 cy/],
   ],
   [
+    'food ground is given compost that is not certified',
+    ({ plan }) => {
+      for (const row of plan.compost) {
+        row.certified = { givenAwayCubicYards: 0, stockCubicYards: 0 };
+      }
+    },
+    ['compost', 'summer 2027 (opens FY28)', /certified compost does not balance/],
+  ],
+  [
     'a season of compost is listed twice',
     ({ plan }) => plan.compost.push({ ...plan.compost[0]! }),
     ['compost', 'summer 2027 (opens FY28)', /more than one/],

@@ -7,6 +7,8 @@ import { yearsLater } from '#units/fiscal-year.js';
 export interface Reach {
   /** Compost bought in each season of preparing: every one of these. Left out: none. */
   readonly purchases?: readonly number[];
+  /** The same of the other grade. */
+  readonly otherPurchases?: readonly number[];
 }
 
 /**
@@ -15,14 +17,17 @@ export interface Reach {
  */
 export function everyDecision(campus: Campus, reach: Reach = {}): Decisions[] {
   const workDays = heldEveryYear(campus);
-  return product([placementSets(campus), hireSets(campus), purchaseSets(campus, reach)]).map(
-    ([placements, hires, purchases]) => ({
-      placements: placements as Decisions['placements'],
-      hires: hires as Decisions['hires'],
-      purchases: purchases as Decisions['purchases'],
-      workDays,
-    }),
-  );
+  return product([
+    placementSets(campus),
+    hireSets(campus),
+    purchaseSets(campus, reach.purchases, {}),
+    purchaseSets(campus, reach.otherPurchases, { grade: 'other' }),
+  ]).map(([placements, hires, certified, other]) => ({
+    placements: placements as Decisions['placements'],
+    hires: hires as Decisions['hires'],
+    purchases: [...(certified as Purchases), ...(other as Purchases)],
+    workDays,
+  }));
 }
 
 function product(lists: readonly (readonly unknown[])[]): unknown[][] {
@@ -70,16 +75,22 @@ function hireSets(campus: Campus): Decisions['hires'][] {
   return product(each).map((set) => (set as Decisions['hires'][]).flat());
 }
 
-function purchaseSets(campus: Campus, { purchases }: Reach): Decisions['purchases'][] {
+type Purchases = Decisions['purchases'];
+
+function purchaseSets(
+  campus: Campus,
+  purchases: readonly number[] | undefined,
+  grade: Pick<Purchases[number], 'grade'>,
+): Purchases[] {
   if (!purchases) return [[]];
   const order = seasonOrder(campus.calendar, campus.calendar.prepareSeason);
   const seasons = Array.from({ length: campus.calendar.horizonYears }, (_, y) =>
     seasonIndex(campus.calendar, y, order),
   );
   const each = seasons.map((season) =>
-    purchases.map((cubicYards) => (cubicYards > 0 ? [{ season, cubicYards }] : [])),
+    purchases.map((cubicYards) => (cubicYards > 0 ? [{ season, ...grade, cubicYards }] : [])),
   );
-  return product(each).map((set) => (set as Decisions['purchases'][]).flat());
+  return product(each).map((set) => (set as Purchases[]).flat());
 }
 
 function heldEveryYear(campus: Campus): Decisions['workDays'] {

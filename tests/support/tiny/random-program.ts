@@ -30,6 +30,8 @@ interface ProgramDraw {
   readonly crew: number;
   readonly builders: number;
   readonly compost: number;
+  /** Cubic yards of the other grade at the start; none: one grade alone. */
+  readonly otherCompost: number;
   readonly existing: boolean;
   readonly position: boolean;
   readonly order: 'none' | 'precedence' | 'exclusive' | 'works';
@@ -63,6 +65,7 @@ const draws: fc.Arbitrary<ProgramDraw> = fc.record({
   crew: noneOr(200),
   builders: noneOr(300),
   compost: noneOr(150),
+  otherCompost: noneOr(80, 4),
   existing: fc.boolean(),
   position: fc.boolean(),
   order: fc.constantFrom('none', 'none', 'precedence', 'exclusive', 'works'),
@@ -97,10 +100,24 @@ function campusOf(draw: ProgramDraw): Campus {
       draw.standing > 0
         ? [{ id: 'rent', name: 'Shed', annual: cents(draw.standing * 100), escalation: 'wages' }]
         : [],
-    compost: { ...tinyCampus().compost, made: {}, openingStock: centiYards(draw.compost * 100) },
+    compost: compostOf(draw),
     ...rulesOf(draw),
     commitments: promisesOf(draw),
   });
+}
+
+function compostOf({ compost, otherCompost }: ProgramDraw): Campus['compost'] {
+  const supply = { ...tinyCampus().compost, made: {}, openingStock: centiYards(compost * 100) };
+  if (otherCompost === 0) return supply;
+  return {
+    ...supply,
+    other: {
+      made: { fall: centiYards(5_00) },
+      openingStock: centiYards(otherCompost * 100),
+      pricePerYard: cents(15_00),
+      mostBoughtPerSeason: 0,
+    },
+  };
 }
 
 const PLANTED = { buildType: 'beds', plantedYear: 2027 } as const;

@@ -93,6 +93,17 @@ export function inSmallMoney(campus: Campus): Campus {
       inflows: fund.inflows.map((inflow) => ({ ...inflow, amount: small(inflow.amount) })),
     })),
     standingCosts: campus.standingCosts.map((c) => ({ ...c, annual: small(c.annual) })),
-    compost: { ...campus.compost, pricePerYard: small(campus.compost.pricePerYard) },
+    compost: {
+      ...campus.compost,
+      pricePerYard: small(campus.compost.pricePerYard),
+      ...(campus.compost.other
+        ? {
+            other: {
+              ...campus.compost.other,
+              pricePerYard: small(campus.compost.other.pricePerYard),
+            },
+          }
+        : {}),
+    },
   };
 }

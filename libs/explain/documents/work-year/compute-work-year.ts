@@ -95,14 +95,21 @@ function workSite(ground: Ground, placement: Placement): WorkSite {
 
 function compostOf({ campus, plan, charges }: Ground, prepare: SeasonInstance): WorkCompost {
   const needs = compostNeeds(campus, plan.decisions, charges)[prepare.index];
-  const bought = plan.decisions.purchases
-    .filter(({ season }) => season === prepare.index)
-    .reduce((sum, { cubicYards }) => sum + cubicYards, 0);
+  const purchases = plan.decisions.purchases.filter(({ season }) => season === prepare.index);
+  const dollars = purchases.reduce(
+    (sum, p) => sum + p.cubicYards * compostPrice(campus, prepare.yearIndex, p.grade),
+    0,
+  );
   return {
     needed: needs ? centiToYards(needs.builds) : 0,
-    bought,
-    boughtDollars: centsToDollars(cents(bought * compostPrice(campus, prepare.yearIndex))),
+    bought: yardsOf(purchases),
+    boughtOther: yardsOf(purchases.filter(({ grade }) => grade === 'other')),
+    boughtDollars: centsToDollars(cents(dollars)),
   };
+}
+
+function yardsOf(purchases: readonly { readonly cubicYards: number }[]): number {
+  return purchases.reduce((sum, { cubicYards }) => sum + cubicYards, 0);
 }
 
 function paidFrom({ campus, plan }: Ground, year: FiscalYear): WorkYear['paidFrom'] {

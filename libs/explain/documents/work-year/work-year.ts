@@ -46,6 +46,8 @@ export interface WorkCompost {
   readonly needed: number;
   /** Whole cubic yards that the plan buys in that season, and what they cost in all. */
   readonly bought: number;
+  /** What of it is not certified and so goes on no food ground. */
+  readonly boughtOther: number;
   readonly boughtDollars: number;
 }
 

@@ -10,7 +10,9 @@ export function compostRows({ campus, plan, charges }: Ground): CompostRow[] {
   const { calendar } = campus;
   const needs = compostNeeds(campus, plan.decisions, charges);
   const entries = new Map(plan.compost.map((entry) => [entry.season, entry]));
-  const bought = new Map(plan.decisions.purchases.map((p) => [p.season, p.cubicYards]));
+  const bought = new Map<number, number>();
+  for (const { season, cubicYards } of plan.decisions.purchases)
+    bought.set(season, (bought.get(season) ?? 0) + cubicYards);
   return needs.slice(0, calendar.horizonYears * calendar.seasons.length).map((season, index) => {
     const instance = seasonInstance(calendar, index);
     const entry = entries.get(index);

@@ -35,7 +35,7 @@ export function compostLimit(ground: Ground): LimitRow {
     label,
     shortBy: amount,
     unit: 'cubic yards',
-    sentence: `Builds and older sites take ${yards(amount)} more than the campus has; the plan buys from then on.`,
+    sentence: `${short.grade ? `Food ground takes ${yards(amount)} more of certified compost` : `Builds and older sites take ${yards(amount)} more`} than the campus has; the plan buys from then on.`,
   };
 }
 
@@ -44,7 +44,8 @@ function tightest({ campus, plan, charges }: Ground): string {
   const { calendar, compost } = campus;
   const stock = new Map(plan.compost.map((entry) => [entry.season, entry.stock as number]));
   const uses = compostNeeds(campus, plan.decisions, charges).map((needs, season) => {
-    const before = season === 0 ? compost.openingStock : (stock.get(season - 1) ?? 0);
+    const opening = compost.openingStock + (compost.other?.openingStock ?? 0);
+    const before = season === 0 ? opening : (stock.get(season - 1) ?? 0);
     const [used, had] = [needs.builds + needs.topDress, before + needs.made];
     return { season, left: had - used, share: had > 0 ? used / had : 0 };
   });

@@ -1,6 +1,7 @@
 import { seasonInstance, seasonLabel } from '#domain/calendar.js';
 import type { Campus } from '#domain/campus.js';
-import type { Plan } from '#domain/plan.js';
+import { gradeSupply } from '#domain/compost.js';
+import { gradeOf, type Plan } from '#domain/plan.js';
 import type { ConflictMember } from '#domain/tier.js';
 import { campusCharges } from '#estimating/site-charges/campus-charges.js';
 import { compostNeeds } from '#estimating/plan-needs/compost-needs.js';
@@ -136,8 +137,10 @@ function compostPrice(
   { id, name }: Pick<Member, 'id' | 'name'>,
   { decisions }: Plan,
 ): RepairPrice {
-  const most = campus.compost.mostBoughtPerSeason;
-  const amount = decisions.purchases.reduce((sum, p) => sum + Math.max(0, p.cubicYards - most), 0);
+  const amount = decisions.purchases.reduce((sum, p) => {
+    const most = gradeSupply(campus.compost, gradeOf(p)).mostBoughtPerSeason;
+    return sum + Math.max(0, p.cubicYards - most);
+  }, 0);
   const used = compostNeeds(campus, decisions, campusCharges(campus)).reduce(
     (sum, { builds, topDress }) => sum + (builds + topDress) / 100,
     0,

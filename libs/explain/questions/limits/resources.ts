@@ -67,5 +67,10 @@ function ampleCare(campus: Campus): Campus {
 /** None bought; the yard stays as it is. */
 function onlyMadeCompost(campus: Campus): Campus {
   const ample = withAmpleMoney(withAmpleLabor(campus));
-  return { ...ample, compost: { ...ample.compost, mostBoughtPerSeason: 0 } };
+  const { other, ...compost } = ample.compost;
+  const none = { mostBoughtPerSeason: 0 };
+  return {
+    ...ample,
+    compost: { ...compost, ...none, ...(other ? { other: { ...other, ...none } } : {}) },
+  };
 }
