@@ -4,7 +4,8 @@ import type { SolveHooks, SolveJob, SolveResult, Solving } from '#planning/ports
 import type { SolveProgress } from '#planning/solve-request.js';
 import { solveInThread, type SolveSettings } from '#solving/solve-in-thread.js';
 import { campusOf } from './campus-document.js';
-import { earlierDecisions, planFileOf } from './saved-plan.js';
+import { earlierDecisions } from './saved-plan.js';
+import { planFileOf } from './solved-plan.js';
 
 /** Solves campus documents in threads of this process. */
 export const threadSolving: Solving = {

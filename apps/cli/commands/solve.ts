@@ -3,7 +3,7 @@ import type { Campus } from '#domain/campus.js';
 import { checkPlanFile } from '#planning/check-plan-file.js';
 import { measuredTier, provenSentence } from '#planning/plan-results.js';
 import { solveInThread, type SolveSettings, type ThreadResult } from '#solving/solve-in-thread.js';
-import { planFileOf } from '../../adapters/saved-plan.js';
+import { planFileOf } from '../../adapters/solved-plan.js';
 import { EXIT } from '../exit-codes.js';
 import { asJson, type Output } from '../output.js';
 import { breachLines, counted, problemLines } from '../problem-lines.js';

@@ -1,4 +1,4 @@
-import { planFileOf } from '#apps/adapters/saved-plan.js';
+import { planFileOf } from '#apps/adapters/solved-plan.js';
 import { writePlanFile, type PlanFile } from '#contracts/plan-file.js';
 import type { Campus } from '#domain/campus.js';
 import type { Decisions } from '#domain/plan.js';
