@@ -10,7 +10,7 @@ import { judgeDecisions, type Incumbent } from '../solve/incumbent.js';
 import { relaxationBound, solveTier } from '../solve/solve-tier.js';
 import { tiersOf } from '../tiers/tier-list.js';
 import type { ResolveAnswer, ResolveOrder } from './order.js';
-import type { ResolveMeans } from './resolve-order.js';
+import type { ResolveMeans } from './means.js';
 
 /** Seconds of a whole solve, and its branch-and-bound nodes, where neither search nor relaxation decides. */
 const WHOLE_SECONDS = 2;

@@ -1,6 +1,5 @@
 import type { Campus } from '#domain/campus.js';
 import { campusCharges } from '#estimating/site-charges/campus-charges.js';
-import type { Solver } from '#mip/solver.js';
 import { seededRandom } from '#units/random.js';
 import type { Ground } from '../columns/add-columns.js';
 import { possibleLifecycles } from '../columns/lifecycles.js';
@@ -15,15 +14,9 @@ import { solveCampus } from '../solve/solve-campus.js';
 import { compareTiers } from '../tiers/tier-values.js';
 import { fillPromisedYears } from './fill-years.js';
 import type { ResolveAnswer, ResolveOrder } from './order.js';
+import type { ResolveMeans } from './means.js';
 import { planExists } from './plan-exists.js';
 import { tierBounds } from './tier-bounds.js';
-
-/** What a re-solve needs beside its order. */
-export interface ResolveMeans {
-  readonly solver: Solver;
-  /** Seconds since the re-solve began. */
-  readonly elapsed: () => number;
-}
 
 /** Answers one order. Blocks its thread. */
 export function resolveOrder(order: ResolveOrder, means: ResolveMeans): ResolveAnswer {

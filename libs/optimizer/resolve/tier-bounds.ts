@@ -2,7 +2,7 @@ import type { Ground } from '../columns/add-columns.js';
 import { relaxationBound } from '../solve/solve-tier.js';
 import { tierResult } from '../solve/tier-report.js';
 import { benefitPlace, tiersOf } from '../tiers/tier-list.js';
-import type { ResolveMeans } from './resolve-order.js';
+import type { ResolveMeans } from './means.js';
 
 /**
  * How good a plan could be in each tier up to benefit, by its relaxation, with the tiers before it held
