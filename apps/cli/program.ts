@@ -69,6 +69,7 @@ function commandLine(output: Output, done: (code: number) => void): Command {
     .option('--gap <share>', 'stop within this share of proven, for example 0.01', share)
     .option('--seed <n>', 'seed of the search', wholeOrZero, 1)
     .option('--plan <file>', 'save the plan in this file')
+    .option('--from <file>', 'go on from this plan; what no longer fits is mended')
     .option('--position <name>', 'position on benefit, for example "kitchen first"')
     .action(async (campus: string, options: SolveOptions) =>
       done(await solve(campus, options, output)),

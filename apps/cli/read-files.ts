@@ -1,7 +1,7 @@
 import { readFile, writeFile } from 'node:fs/promises';
 import { parsePlanFile, planOriginProblems, toPlan, type PlanFile } from '#contracts/plan-file.js';
 import type { Campus } from '#domain/campus.js';
-import type { Plan } from '#domain/plan.js';
+import type { Decisions, Plan } from '#domain/plan.js';
 import type { Problem } from '#domain/problem.js';
 import { inPosition } from '#planning/benefit-position.js';
 import { loadCampusFile } from '#planning/load-campus-file.js';
@@ -85,6 +85,15 @@ export async function readPlan(path: string, input: CampusInput): Promise<PlanIn
   const reading = toPlan(file, campus);
   if (!reading.ok) throw badFile(path, reading.problems);
   return { file, plan: reading.plan, campus };
+}
+
+/** The decisions of a plan file, which may be of an earlier state of the campus. */
+export async function readEarlierPlan(path: string, campus: Campus): Promise<Decisions> {
+  const parse = parsePlanFile(await readText(path));
+  if (!parse.ok) throw badFile(path, parse.problems);
+  const reading = toPlan(parse.file, campus);
+  if (!reading.ok) throw badFile(path, reading.problems);
+  return reading.plan.decisions;
 }
 
 function badFile(path: string, problems: readonly Problem[]): CommandFailure {

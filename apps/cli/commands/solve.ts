@@ -1,5 +1,6 @@
 import { writePlanFile } from '#contracts/plan-file.js';
 import type { Campus } from '#domain/campus.js';
+import type { Decisions } from '#domain/plan.js';
 import { checkPlanFile } from '#planning/check-plan-file.js';
 import { measuredTier, provenSentence } from '#planning/plan-results.js';
 import { solveInThread, type SolveSettings, type ThreadResult } from '#solving/solve-in-thread.js';
@@ -7,7 +8,7 @@ import { planFileOf } from '../../adapters/solved-plan.js';
 import { EXIT } from '../exit-codes.js';
 import { asJson, type Output } from '../output.js';
 import { breachLines, counted, problemLines } from '../problem-lines.js';
-import { campusInPosition, readCampus, writeText, type CampusInput } from '../read-files.js';
+import { campusInPosition, readCampus, readEarlierPlan, writeText } from '../read-files.js';
 import { ensureCanSave } from '../save-place.js';
 import { progressPrinter } from '../solve-progress.js';
 
@@ -17,6 +18,8 @@ export interface SolveOptions {
   readonly gap?: number;
   readonly seed: number;
   readonly plan?: string;
+  /** A plan file to go on from, made of this campus or of an earlier state of it. */
+  readonly from?: string;
   /** Position on benefit, by its id or name, in place of the one of the file. */
   readonly position?: string;
   readonly json?: true;
@@ -27,9 +30,12 @@ export async function solve(path: string, options: SolveOptions, output: Output)
   const read = await readCampus(path);
   const input = { ...read, campus: campusInPosition(read, positionId(options.position)) };
   if (options.plan !== undefined) await ensureCanSave(options.plan, path);
+  const start =
+    options.from === undefined ? undefined : await readEarlierPlan(options.from, input.campus);
   for (const line of problemLines(input.warnings)) output.note(line);
   const began = performance.now();
-  const result = await solveCampusFile(input, settingsOf(options), output);
+  const asked = { ...input, settings: settingsOf(options), ...(start ? { start } : {}) };
+  const result = await solveCampusFile(asked, output);
   const seconds = Math.round((performance.now() - began) / 100) / 10;
   const file = planFileOf({ ...input, settings: settingsOf(options) }, result);
   const breaches = result.plan ? checkPlanFile(input.campus, result.plan, result.report) : [];
@@ -57,9 +63,14 @@ function settingsOf({ seconds, work, gap, seed }: SolveOptions): SolveSettings {
   };
 }
 
+interface Asked {
+  readonly campus: Campus;
+  readonly settings: SolveSettings;
+  readonly start?: Decisions;
+}
+
 async function solveCampusFile(
-  { campus }: CampusInput,
-  settings: SolveSettings,
+  { campus, settings, start }: Asked,
   output: Output,
 ): Promise<ThreadResult> {
   const cancel = new AbortController();
@@ -71,6 +82,7 @@ async function solveCampusFile(
   try {
     return await solveInThread(campus, settings, {
       signal: cancel.signal,
+      ...(start ? { start } : {}),
       ...progressPrinter(campus.candidates.length, output),
     });
   } finally {

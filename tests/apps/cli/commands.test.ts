@@ -94,6 +94,22 @@ describe('a plan that was solved and saved', () => {
     expect(bytes[1]!.equals(bytes[0]!)).toBe(true);
   });
 
+  test('is gone on from, and what comes of it is no worse', async () => {
+    const args = ['--from', folder.at('plan.json'), '--work', '1', '--json'];
+    const { code, out } = await runCommand('solve', SMALL_CAMPUS, ...args);
+    expect(code).toBe(0);
+    const valueOf = (told: string, name: string): number =>
+      JSON.parse(told).tiers.find((t: { name: string }) => t.name === name).value;
+    expect(valueOf(out, 'commitment:steady')).toBe(valueOf(solved.out, 'commitment:steady'));
+    expect(valueOf(out, 'benefit')).toBeGreaterThanOrEqual(valueOf(solved.out, 'benefit'));
+  });
+
+  test('is not gone on from where the file is no plan', async () => {
+    const { code, notes } = await runCommand('solve', SMALL_CAMPUS, '--from', SMALL_CAMPUS);
+    expect(code).toBe(2);
+    expect(notes).toContain('cannot be used');
+  });
+
   test('passes when it is verified', async () => {
     const { code, out } = await runCommand('verify', SMALL_CAMPUS, folder.at('plan.json'));
     expect(code).toBe(0);
