@@ -7,8 +7,7 @@ import { savedPlan } from './saved-plan.js';
 /** Works out the overview of a plan document. */
 export const computedOverview: PlanOverview = {
   of(campusDocument, planDocument) {
-    const campus = campusOf(campusDocument);
-    const { plan, report } = savedPlan(planDocument, campus);
+    const { campus, plan, report } = savedPlan(planDocument, campusOf(campusDocument));
     return Promise.resolve(overviewDocument(campus, plan, report));
   },
 };

@@ -56,10 +56,9 @@ export const documentWriter: DocumentWriter = {
 };
 
 function sourceOf({ campus: campusDocument, plan, overview }: PlanJson): DocumentSource {
-  const campus = campusOf(campusDocument);
+  const saved = savedPlan(plan, campusOf(campusDocument));
   return documentSource({
-    campus,
-    plan: savedPlan(plan, campus).plan,
+    ...{ campus: saved.campus, plan: saved.plan },
     overview: overviewOf(overview),
   });
 }

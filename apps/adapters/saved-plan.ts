@@ -3,9 +3,12 @@ import { parsePlanFile, toPlan, type PlanFile } from '#contracts/plan-file.js';
 import type { Campus } from '#domain/campus.js';
 import type { Decisions, Plan } from '#domain/plan.js';
 import type { SolveReport } from '#domain/tier.js';
+import { inPosition } from '#planning/benefit-position.js';
 
 export interface ReadPlan {
   readonly file: PlanFile;
+  /** The campus in the position on benefit that was planned for. */
+  readonly campus: Campus;
   readonly plan: Plan;
   readonly report: SolveReport;
 }
@@ -18,7 +21,12 @@ export function savedPlan(document: unknown, campus: Campus): ReadPlan {
   const reading = toPlan(parse.file, campus);
   if (!reading.ok)
     throw new Error(`a kept plan names what is not there: ${reading.problems[0]?.problem ?? ''}`);
-  return { file: parse.file, plan: reading.plan, report: reportOf(parse.file) };
+  const taken = inPosition(campus, parse.file.campus.position);
+  if (!taken.ok) throw new Error(`a kept plan cannot be seen as planned: ${taken.problem.problem}`);
+  return {
+    ...{ file: parse.file, campus: taken.campus },
+    ...{ plan: reading.plan, report: reportOf(parse.file) },
+  };
 }
 
 /**

@@ -17,8 +17,7 @@ export const threadExplaining: Explaining = {
     { campus: document, plan: planDocument, question, seconds },
     { signal, onProgress },
   ) {
-    const campus = campusOf(document);
-    const { plan, report } = savedPlan(planDocument, campus);
+    const { campus, plan, report } = savedPlan(planDocument, campusOf(document));
     const pool = openResolverPool({ seconds: seconds * RESOLVING_SHARE, signal });
     try {
       const asked: Asked = {

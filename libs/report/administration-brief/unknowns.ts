@@ -25,7 +25,7 @@ function unknownTable(unknowns: readonly UnknownRow[], more: number): Block {
   return table({
     caption:
       'What is not known, in the order in which the plan needs it; none of it is taken as zero',
-    density: 'compact',
+    density: 'dense',
     columns: [
       textColumn('Of', 2),
       textColumn('Not known, and what rests on it', 5),

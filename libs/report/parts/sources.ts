@@ -9,8 +9,8 @@ export function sourceBlocks({ sources }: PlanOverview): readonly Block[] {
       caption: 'Where the numbers come from; the estimate of a site opens each to its full source',
       density: 'dense',
       columns: [
-        textColumn('Number', 1.2),
-        textColumn('How it is worked out', 7.4),
+        textColumn('Number', 1.4),
+        textColumn('How it is worked out', 7.2),
         textColumn('Coefficients', 2.6),
       ],
       rows: sources.map(({ number, how, source }) => row(number, how, source)),

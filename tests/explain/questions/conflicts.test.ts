@@ -98,3 +98,32 @@ test('where everything can be kept there is no set, and it says so', async () =>
   expect(answer.sets).toEqual([]);
   expect(answer.headline).toContain('Nothing binding stands against anything else');
 });
+
+test('frozen years that a promise stands against are named, and what opening them changes is counted', async () => {
+  const frozen: Campus = {
+    ...tinyCampus({ calendar: campus.calendar }),
+    candidates: tinyCampus().candidates.filter(({ id }) => id === 'A'),
+    published: {
+      name: 'Plan 2027',
+      date: '2027-01-15',
+      frozenThrough: fiscalYear(2028),
+      placements: [{ site: 'A', buildType: 'beds', year: fiscalYear(2028), announced: true }],
+      hires: [],
+      announcedWeight: 1,
+      otherWeight: 1,
+    },
+    commitments: [
+      promise('fruit-only', 'binding', { kind: 'only-build-types', buildTypes: ['fruit'] }),
+    ],
+  };
+  const { sets, repairs } = await conflicts({
+    campus: frozen,
+    resolver: hereResolver(solver),
+    seed: 1,
+  });
+  expect(texts(sets.map((s) => s.members))).toEqual(['frozen-years fruit-only']);
+  expect(sets[0]!.sentence).toContain('the years that Plan 2027 froze');
+  const opened = repairs.find(({ lets }) => lets[0]!.id === 'frozen-years')!;
+  expect(opened.sentence).toContain('the years that Plan 2027 froze are open again');
+  expect(opened.prices).toMatchObject([{ amount: 1, unit: 'decisions', share: 1 }]);
+});

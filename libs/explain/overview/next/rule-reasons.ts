@@ -1,7 +1,6 @@
-import { plantIndex, seasonInstance, yearIndexOf } from '#domain/calendar.js';
 import type { Placement } from '#domain/plan.js';
 import type { ConstructionConflict } from '#domain/site.js';
-import { buildCostOf } from '#estimating/plan-needs/money-needs.js';
+import { strandedOf } from '#estimating/site-charges/stranded.js';
 import { centsToDollars } from '#units/cents.js';
 import { fiscalYearLabel } from '#units/fiscal-year.js';
 import { counted, dollarsInWords, listInWords, percentInWords } from '#units/in-words.js';
@@ -58,37 +57,21 @@ function ruledOut({ campus }: Ground, { site }: Placement): Weighed[] {
     });
 }
 
-/**
- * Works that may take the ground before it has paid back. Expected loss = capital x unused share of
- * the payback years x certainty.
- */
-function worksAhead(ground: Ground, placement: Placement): Weighed[] {
-  const { campus } = ground;
-  const planted = seasonInstance(
-    campus.calendar,
-    plantIndex(campus.calendar, yearIndexOf(campus.calendar, placement.year)),
-  ).year;
-  return campus.construction
-    .filter((works) => works.sites.includes(placement.site) && works.to >= placement.year)
-    .flatMap((works) => {
-      const unused = 1 - Math.max(0, works.from - planted) / campus.paybackYears;
-      return unused > 0 ? [workReason(ground, placement, { works, unused })] : [];
+/** Works that may take the ground before it has paid back. */
+function worksAhead({ campus, charges }: Ground, placement: Placement): Weighed[] {
+  const losses = new Map<ConstructionConflict, number>();
+  for (const { works, amount } of strandedOf(campus, charges.parts(placement))) {
+    losses.set(works, (losses.get(works) ?? 0) + centsToDollars(amount));
+  }
+  const dollarsOf = fiscalYearLabel(campus.calendar.priceYear);
+  return [...losses].map(([works, loss]) => {
+    const sure = percentInWords(works.certaintyPercent / 100);
+    return rule('against', loss, {
+      sentence: `${works.name} may take the ground from ${fiscalYearLabel(works.from)} on (${sure} certain): an expected loss of ${dollarsInWords(loss)} of its capital, in ${dollarsOf} dollars.`,
+      value: loss,
+      unit: 'dollars',
+      source: works.source,
     });
-}
-
-function workReason(
-  { campus, charges }: Ground,
-  placement: Placement,
-  { works, unused }: { works: ConstructionConflict; unused: number },
-): Weighed {
-  const capital = centsToDollars(buildCostOf(campus, placement, charges).amount);
-  const loss = (capital * unused * works.certaintyPercent) / 100;
-  const sure = percentInWords(works.certaintyPercent / 100);
-  return rule('against', loss, {
-    sentence: `${works.name} may take the ground from ${fiscalYearLabel(works.from)} on (${sure} certain): an expected loss of ${dollarsInWords(loss)} of its capital.`,
-    value: loss,
-    unit: 'dollars',
-    source: works.source,
   });
 }
 

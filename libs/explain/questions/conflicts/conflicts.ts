@@ -100,8 +100,9 @@ function setRow({ members, necessary }: Conflicts<Member>['sets'][number]): Conf
   };
 }
 
-/** `“One site a year”`; a limit as what it is, `the money in the funds`. */
-function inWords({ kind, name }: ConflictMember): string {
+/** `“One site a year”`, `the years that Plan 2027 froze`, `the limit on money in the funds`. */
+function inWords({ kind, id, name }: ConflictMember): string {
+  if (id === 'frozen-years') return `the ${name}`;
   return kind === 'commitment' ? `“${name}”` : `the limit on ${name}`;
 }
 

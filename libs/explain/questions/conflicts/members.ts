@@ -1,13 +1,13 @@
 import type { Campus } from '#domain/campus.js';
 import type { ConflictMember } from '#domain/tier.js';
-import { limitsOf, withoutCommitment } from '#optimizer/solve/relaxations.js';
+import { frozenLimit, limitsOf, withoutCommitment } from '#optimizer/solve/relaxations.js';
 
-/** Something that binds and can be thought away: a binding promise, or a limit of what there is. */
+/** Something that binds and can be thought away: a binding promise, frozen years, or a limit of what there is. */
 export interface Member extends ConflictMember {
   readonly without: (campus: Campus) => Campus;
 }
 
-/** Everything of a campus that may stand in the way of a plan: promises first, then limits. */
+/** Everything of a campus that may stand in the way of a plan: promises first, then frozen years, then limits. */
 export function membersOf(campus: Campus): Member[] {
   const promises = campus.commitments
     .filter((c) => c.strength === 'binding')
@@ -17,7 +17,8 @@ export function membersOf(campus: Campus): Member[] {
       name,
       without: (c: Campus) => withoutCommitment(c, id),
     }));
-  return [...promises, ...limitsOf().map(({ member, without }) => ({ ...member, without }))];
+  const limits = [...frozenLimit(campus), ...limitsOf()];
+  return [...promises, ...limits.map(({ member, without }) => ({ ...member, without }))];
 }
 
 /** The campus with only some members still binding. */

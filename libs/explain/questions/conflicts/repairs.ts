@@ -8,6 +8,8 @@ import { compostNeeds } from '#estimating/plan-needs/compost-needs.js';
 import { completePlan } from '#optimizer/allocate/complete-plan.js';
 import type { ResolveOrder } from '#optimizer/resolve/order.js';
 import { commitmentShortfall } from '#rules/commitment-shortfall.js';
+import { checkStability } from '#rules/stability/check.js';
+import { frozenHires, frozenSites } from '#rules/stability/frozen.js';
 import { cents, centsToDollars } from '#units/cents.js';
 import {
   counted,
@@ -91,7 +93,8 @@ function rowOf(campus: Campus, lets: readonly Member[], plan: Plan | undefined):
   };
 }
 
-function letGo({ kind, name }: ConflictMember): string {
+function letGo({ kind, id, name }: ConflictMember): string {
+  if (id === 'frozen-years') return `the ${name} are open again`;
   return kind === 'commitment'
     ? `“${name}” is an aim and not binding`
     : `more than the limit on ${name} is found`;
@@ -114,6 +117,7 @@ function promisePrice(campus: Campus, { id, name }: Member, plan: Plan): RepairP
 
 /** What the decisions of a plan ask for beyond a limit of the campus as it is. */
 function limitPrice(campus: Campus, { id, name }: Member, plan: Plan): RepairPrice {
+  if (id === 'frozen-years') return frozenPrice(campus, { id, name }, plan);
   const real = completePlan(campus, plan.decisions, campusCharges(campus));
   if (id === 'money') {
     const short = real.shortages.filter((s) => s.resource === 'money');
@@ -130,6 +134,19 @@ function limitPrice(campus: Campus, { id, name }: Member, plan: Plan): RepairPri
   }
   if (id === 'labor') return laborPrice(campus, { id, name }, real);
   return compostPrice(campus, { id, name }, plan);
+}
+
+/** Sites and hires of the frozen years that are not as they were published. */
+function frozenPrice(
+  campus: Campus,
+  { id, name }: Pick<Member, 'id' | 'name'>,
+  plan: Plan,
+): RepairPrice {
+  const amount = checkStability(campus, plan).length;
+  const published = frozenSites(campus).length + frozenHires(campus).length;
+  const sentence = `${counted(amount, 'decision')} of those years made otherwise than published`;
+  const share = Math.min(1, amount / Math.max(1, published));
+  return { id, name, amount, unit: 'decisions', share, sentence };
 }
 
 function compostPrice(
