@@ -34,3 +34,8 @@ export function sumCents(amounts: Iterable<Cents>): Cents {
 export function scaleCents(amount: Cents, factor: number): Cents {
   return roundCents(amount * factor);
 }
+
+/** A percentage of an amount, rounded to the nearest cent. Divided last, so that half cents come out as such. */
+export function percentOf(amount: Cents, percent: number): Cents {
+  return roundCents((amount * percent) / 100);
+}

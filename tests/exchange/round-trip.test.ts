@@ -19,7 +19,11 @@ const nasty = fc.constantFrom(
   '_x0041_',
   '1,5',
 );
-const text = fc.oneof(fc.string({ unit: 'binary', minLength: 1, maxLength: 20 }), nasty);
+/** No NUL: it marks a table that is not in UTF-8, which is refused as a whole. */
+const anyText = fc
+  .string({ unit: 'binary', minLength: 1, maxLength: 20 })
+  .filter((text) => !text.includes('\u0000'));
+const text = fc.oneof(anyText, nasty);
 const number = fc.double({ min: 0, max: 30_000, noNaN: true });
 const orUnknown = <T>(fact: fc.Arbitrary<T>) => fc.oneof(fact, fc.constant('unknown' as const));
 const gateKind = fc.constantFrom('contamination', 'utilities', 'slope', 'heritage');

@@ -1,6 +1,6 @@
 import { plannedYears, yearAt, type Calendar } from '#domain/calendar.js';
 import type { Fund, Inflow, Restriction } from '#domain/money.js';
-import { cents, dollarsToCents, roundCents, scaleCents, type Cents } from '#units/cents.js';
+import { cents, dollarsToCents, percentOf, roundCents, type Cents } from '#units/cents.js';
 import { yearsLater, type FiscalYear } from '#units/fiscal-year.js';
 import type { CampusFile } from '../campus-file.schema.js';
 import { optional, toFiscalYear, toOptionalYear, toShare } from './values.js';
@@ -66,8 +66,8 @@ interface SplitReceipt {
 
 /** The fee comes off first, then the care share of what is left; nothing is lost in the rounding. */
 function splitReceipt(fund: FundPart, { amount }: Receipt): { main: Cents; care: Cents } {
-  const afterFee = cents(amount - scaleCents(amount, toShare(fund.feePercent)));
-  const care = scaleCents(afterFee, toShare(fund.careSharePercent));
+  const afterFee = cents(amount - percentOf(amount, fund.feePercent));
+  const care = percentOf(afterFee, fund.careSharePercent);
   return { main: cents(afterFee - care), care };
 }
 
