@@ -52,8 +52,8 @@ test(`${PROGRAMS} programs: asking less never makes a plan worse`, { timeout: 60
   fc.assert(
     fc.property(randomPrograms, law, (campus, name) => {
       const base = solveHere(campus, solver);
-      const relaxed = solveHere(RELAXATIONS[name]?.(campus) ?? campus, solver);
       if (base.report.ending === 'no-plan') return;
+      const relaxed = solveHere(RELAXATIONS[name]?.(campus) ?? campus, solver);
       expect(relaxed.report.ending, name).toBe('proven');
       expect(worseBy(base, relaxed), name).toBeLessThanOrEqual(0);
     }),

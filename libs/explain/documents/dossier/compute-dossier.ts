@@ -1,14 +1,15 @@
 import { plantingLabel } from '#domain/calendar.js';
 import { buildType, candidate, type Campus } from '#domain/campus.js';
-import type { Placement } from '#domain/plan.js';
+import { preparedYears, type Placement } from '#domain/plan.js';
 import type { CandidateSite } from '#domain/site.js';
-import { careTail, tailTotals } from '#estimating/cost/care-tail.js';
+import { careTail, tailTotals, type TailYear } from '#estimating/cost/care-tail.js';
 import { coefficient } from '#estimating/defaults/coefficients.js';
 import { overridesAt } from '#estimating/defaults/overrides-at.js';
+import type { SiteCharges } from '#estimating/site-charges/site-charges.js';
 import { mowingNode } from '#estimating/site/benefit-nodes.js';
-import { centiToHours } from '#units/centihours.js';
+import { centiToHours, type CentiHours } from '#units/centihours.js';
 import { centsToDollars, sumCents } from '#units/cents.js';
-import { fiscalYearLabel } from '#units/fiscal-year.js';
+import { fiscalYearLabel, type FiscalYear } from '#units/fiscal-year.js';
 import { cautionsFor } from '../../overview/cautions.js';
 import type { Ground } from '../../overview/ground.js';
 import { careHoursAt } from '../../overview/labor/busy-season.js';
@@ -16,6 +17,7 @@ import { preparing } from '../../overview/site-words.js';
 import { toSettleBefore } from '../../overview/unknowns/unknown-rows.js';
 import { costBandOf } from '../../overview/years/cost-band.js';
 import { zoneName } from '../../overview/years/year-rows.js';
+import { builtParts, partHours, yearsLaterOf } from '../built-parts.js';
 import { bearingsOf } from './bearings.js';
 import { factRows } from './facts.js';
 import type { SiteDossier, SiteHours, SiteMoney } from './site-dossier.js';
@@ -29,6 +31,7 @@ export function siteDossier(ground: Ground, id: string): SiteDossier {
   const placement = placed.get(id) ?? outsidePlan(campus, id);
   const type = buildType(campus, placement.buildType);
   const built: BuiltSite = { site, type };
+  const parts = builtParts(ground, placement);
   return {
     site: id,
     name: site.name,
@@ -42,7 +45,7 @@ export function siteDossier(ground: Ground, id: string): SiteDossier {
     cost: costBandOf(ground, placement),
     sketch: sketchOf(campus, site),
     components: componentRows(built),
-    takeoff: takeoffOf(ground, built),
+    takeoff: takeoffOf(campus, built, parts),
     hours: hoursOf(ground, placement, site),
     money: moneyOf(ground, placement, site),
     facts: factRows(site.facts),
@@ -64,11 +67,13 @@ function outsidePlan(campus: Campus, id: string): Placement {
   return { site: id, buildType: first, year: campus.calendar.firstYear };
 }
 
-function plannedIn({ calendar }: Campus, { year }: Placement): SiteDossier['planned'] {
+function plannedIn({ calendar }: Campus, placement: Placement): SiteDossier['planned'] {
+  const inWords = (of: (year: FiscalYear) => string) =>
+    preparedYears(placement).map(of).join(', its second half ');
   return {
-    year: fiscalYearLabel(year),
-    prepared: preparing(calendar, year),
-    planted: plantingLabel(calendar, year),
+    year: fiscalYearLabel(placement.year),
+    prepared: inWords((year) => preparing(calendar, year)),
+    planted: inWords((year) => plantingLabel(calendar, year)),
   };
 }
 
@@ -76,12 +81,14 @@ function plannedIn({ calendar }: Campus, { year }: Placement): SiteDossier['plan
 const AGES = [1, 2, 3, 5, 10] as const;
 
 function hoursOf(ground: Ground, placement: Placement, site: CandidateSite): SiteHours {
-  const { campus, charges } = ground;
-  const { prepareHours, plantHours } = charges.of(placement.site, placement.buildType);
+  const { campus } = ground;
+  const parts = builtParts(ground, placement);
+  const hours = (of: (charges: SiteCharges) => CentiHours) =>
+    parts.reduce((sum, part) => sum + centiToHours(of(part.charges)), 0);
   const mowing = mowingNode(site.areaSqFt, site.facts.cover, overridesAt(campus, site));
   return {
-    prepare: centiToHours(prepareHours),
-    plant: centiToHours(plantHours),
+    prepare: hours(({ prepareHours }) => prepareHours),
+    plant: hours(({ plantHours }) => plantHours),
     seasons: campus.calendar.seasons.map(({ id }) => id),
     care: AGES.map((age) => ({ age, bySeason: careBySeason(ground, placement, age) })),
     mowingEnds: mowing.value,
@@ -96,26 +103,32 @@ function careBySeason({ campus, charges }: Ground, placement: Placement, age: nu
 const TAIL_YEARS = 10;
 
 function moneyOf(ground: Ground, placement: Placement, site: CandidateSite): SiteMoney {
-  const { campus, charges } = ground;
-  const { priceYear } = campus.calendar;
-  const hoursAtAge = Array.from({ length: TAIL_YEARS }, (_, index) =>
-    careBySeason(ground, placement, index + 1).reduce((sum, hours) => sum + hours, 0),
-  );
-  const { constantDollars, nominalDollars } = tailTotals(
-    careTail({
-      hoursAtAge,
-      dollarsPerHour: coefficient('cost.care-hour', overridesAt(campus, site)),
-      suppliesPerYear: centsToDollars(sumCents(charges.of(site.id, placement.buildType).supplies)),
-      yearsUntilFirst: placement.year - priceYear,
-      growth: campus.escalation.wages,
-    }),
-  );
+  const { priceYear } = ground.campus.calendar;
+  const { constantDollars, nominalDollars } = tailTotals(careYears(ground, placement, site));
   return {
     paidFrom: paidFrom(ground, site.id),
     tenYearsConstant: constantDollars,
     tenYearsNominal: nominalDollars,
     constantDollarsOf: fiscalYearLabel(priceYear),
   };
+}
+
+/** The first years of care, counted from the first planting: of a second half, as many fewer. */
+function careYears(ground: Ground, placement: Placement, site: CandidateSite): TailYear[] {
+  const { campus } = ground;
+  const parts = builtParts(ground, placement);
+  return parts.flatMap((part) => {
+    const later = yearsLaterOf(ground, parts, part);
+    return careTail({
+      hoursAtAge: Array.from({ length: Math.max(0, TAIL_YEARS - later) }, (_, index) =>
+        partHours(ground, part, index + 1),
+      ),
+      dollarsPerHour: coefficient('cost.care-hour', overridesAt(campus, site)),
+      suppliesPerYear: centsToDollars(sumCents(part.charges.supplies)),
+      yearsUntilFirst: placement.year + later - campus.calendar.priceYear,
+      growth: campus.escalation.wages,
+    });
+  });
 }
 
 function paidFrom({ campus, plan }: Ground, site: string): SiteMoney['paidFrom'] {

@@ -2,7 +2,7 @@ import { yearAt } from '#domain/calendar.js';
 import { candidate } from '#domain/campus.js';
 import type { PositionType } from '#domain/labor.js';
 import type { Fund } from '#domain/money.js';
-import type { Placement } from '#domain/plan.js';
+import { preparedYears, type Placement } from '#domain/plan.js';
 import { principalNeeded } from '#estimating/cost/endowment.js';
 import { escalationFactor } from '#estimating/cost/escalation.js';
 import { coefficient } from '#estimating/defaults/coefficients.js';
@@ -10,10 +10,11 @@ import { overridesAt } from '#estimating/defaults/overrides-at.js';
 import { moneyNeeds } from '#estimating/plan-needs/money-needs.js';
 import { centsToDollars, sumCents } from '#units/cents.js';
 import { fiscalYearLabel } from '#units/fiscal-year.js';
-import { counted, percentInWords, wholeInWords } from '#units/in-words.js';
+import { counted, listInWords, percentInWords, wholeInWords } from '#units/in-words.js';
 import type { Ground } from '../../overview/ground.js';
 import { careHoursAt } from '../../overview/labor/busy-season.js';
 import { costBandOf } from '../../overview/years/cost-band.js';
+import { builtParts, partHours, yearsLaterOf } from '../built-parts.js';
 import type { GiftLine, GiftPackage, GiftPackages } from './gift-packages.js';
 
 /** Years of care in the package that builds a place. */
@@ -136,14 +137,19 @@ function positionTerm({ campus }: Ground): GiftPackage[] {
 
 function buildWithCare(ground: Ground, placement: Placement): GiftPackage {
   const { campus, plan } = ground;
-  const label = fiscalYearLabel(placement.year);
+  const label = listInWords(preparedYears(placement).map(fiscalYearLabel));
   const build = plan.spending.filter((s) => s.line === 'build' && s.site === placement.site);
   const care = moneyNeeds(campus, plan.decisions, ground.charges)
     .care.filter(({ site }) => site === placement.site)
     .slice(0, CARE_YEARS);
   const years = care.map(({ yearIndex }) => yearAt(campus.calendar, yearIndex));
   const rate = hourRate(ground, placement);
-  const hours = years.map((_, index) => hoursAt(ground, placement, index + 1));
+  const parts = builtParts(ground, placement);
+  const hours = years.map((_, index) =>
+    parts.reduce((sum, part) => {
+      return sum + partHours(ground, part, index + 1 - yearsLaterOf(ground, parts, part));
+    }, 0),
+  );
   const wages = years.map((year, index) => {
     const growth = escalationFactor(campus.escalation.wages, year - campus.calendar.priceYear);
     return (hours[index] ?? 0) * rate * growth;

@@ -11,14 +11,14 @@ import {
   type SeasonInstance,
 } from '#domain/calendar.js';
 import { buildType, candidate, type Campus } from '#domain/campus.js';
-import type { Placement } from '#domain/plan.js';
+import { preparedYears, type Placement } from '#domain/plan.js';
 import type { GateKind } from '#domain/site.js';
 import { compostNeeds } from '#estimating/plan-needs/compost-needs.js';
 import { laborNeeds } from '#estimating/plan-needs/labor-needs.js';
 import { compostPrice } from '#estimating/plan-needs/money-needs.js';
-
+import type { SiteCharges } from '#estimating/site-charges/site-charges.js';
 import { workDaysHeld } from '#estimating/season-supply/sources.js';
-import { centiHours, centiToHours } from '#units/centihours.js';
+import { centiHours, centiToHours, type CentiHours } from '#units/centihours.js';
 import { centiToYards } from '#units/centiyards.js';
 import { cents, centsToDollars } from '#units/cents.js';
 import { monthInWords } from '#units/dates-in-words.js';
@@ -27,6 +27,7 @@ import { addMonths } from '#units/months.js';
 import type { Ground } from '../../overview/ground.js';
 import { preparing } from '../../overview/site-words.js';
 import { zoneName } from '../../overview/years/year-rows.js';
+import { builtParts } from '../built-parts.js';
 import { takeoffOf } from '../dossier/takeoff.js';
 import { deliveryWindows } from './deliveries.js';
 import type { WorkCompost, WorkSeason, WorkSite, WorkYear } from './work-year.js';
@@ -42,8 +43,8 @@ export function workYear(ground: Ground): WorkYear | null {
   const { year } = first;
   const { calendar } = ground.campus;
   const sites = placements
-    .filter((placement) => placement.year === year)
-    .map((placement) => workSite(ground, placement));
+    .filter((placement) => preparedYears(placement).includes(year))
+    .map((placement) => workSite(ground, placement, year));
   const prepare = seasonInstance(calendar, prepareIndex(calendar, yearIndexOf(calendar, year)));
   const plant = seasonInstance(calendar, plantIndex(calendar, yearIndexOf(calendar, year)));
   const opens = seasonStart(calendar, prepare);
@@ -68,24 +69,31 @@ export function workYear(ground: Ground): WorkYear | null {
   };
 }
 
+const HALVES = ['first half', 'second half'];
+
 const HOLDING: ReadonlySet<GateKind> = new Set(['access', 'structure', 'utilities', 'fire-lane']);
 
-function workSite(ground: Ground, placement: Placement): WorkSite {
-  const { campus, charges } = ground;
+/** A site, or the half of it that is prepared in the year. */
+function workSite(ground: Ground, placement: Placement, year: FiscalYear): WorkSite {
+  const { campus } = ground;
   const site = candidate(campus, placement.site);
   const type = buildType(campus, placement.buildType);
-  const { prepareHours, plantHours } = charges.of(site.id, type.id);
+  const prepared = preparedYears(placement).indexOf(year);
+  const parts = builtParts(ground, placement).slice(prepared, prepared + 1);
+  const hours = (of: (charges: SiteCharges) => CentiHours) =>
+    parts.reduce((sum, part) => sum + centiToHours(of(part.charges)), 0);
+  const half = placement.secondHalf === undefined ? '' : `, ${HALVES[prepared] ?? ''}`;
   const { truckAccess } = site.facts;
   return {
     site: site.id,
-    name: site.name,
+    name: `${site.name}${half}`,
     zone: zoneName(ground, site.zone),
     buildType: type.name,
-    areaSqFt: site.areaSqFt,
+    areaSqFt: parts.reduce((sum, { share }) => sum + share * site.areaSqFt, 0),
     edible: type.edible,
-    takeoff: takeoffOf(ground, { site, type }),
-    prepareHours: centiToHours(prepareHours),
-    plantHours: centiToHours(plantHours),
+    takeoff: takeoffOf(campus, { site, type }, parts),
+    prepareHours: hours(({ prepareHours }) => prepareHours),
+    plantHours: hours(({ plantHours }) => plantHours),
     truckAccess: truckAccess.known ? truckAccess.value : null,
     holds: site.gates
       .filter(({ kind, status }) => status !== 'pass' && HOLDING.has(kind))

@@ -29,14 +29,20 @@ export function promisedIn(ground: Ground, year: FiscalYear): PromisedYear {
 }
 
 /** The promises of sites every year, in the order of their rank. */
-export function yearlyPromises({ campus }: Pick<Ground, 'campus'>): (Commitment & { test: YearlyTest })[] {
+export function yearlyPromises({
+  campus,
+}: Pick<Ground, 'campus'>): (Commitment & { test: YearlyTest })[] {
   return campus.commitments.filter(
     (c): c is Commitment & { test: YearlyTest } => c.test.kind === 'sites-each-year',
   );
 }
 
 /** Sites of a year that count for a promise. */
-export function countedIn({ campus, plan }: Pick<Ground, 'campus' | 'plan'>, test: YearlyTest, year: FiscalYear): number {
+export function countedIn(
+  { campus, plan }: Pick<Ground, 'campus' | 'plan'>,
+  test: YearlyTest,
+  year: FiscalYear,
+): number {
   const areas = new Map(campus.candidates.map(({ id, areaSqFt }) => [id, areaSqFt]));
   return plan.decisions.placements.filter(
     (p) => p.year === year && (areas.get(p.site) ?? 0) >= test.countsFromSqFt,
@@ -44,7 +50,10 @@ export function countedIn({ campus, plan }: Pick<Ground, 'campus' | 'plan'>, tes
 }
 
 /** Years of a promise that lie within the plan. */
-export function yearsOf({ campus }: Pick<Ground, 'campus'>, { from, to }: YearlyTest): FiscalYear[] {
+export function yearsOf(
+  { campus }: Pick<Ground, 'campus'>,
+  { from, to }: YearlyTest,
+): FiscalYear[] {
   const first = Math.max(from, campus.calendar.firstYear);
   const last = Math.min(to, lastBuildYear(campus.calendar));
   return Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => fiscalYear(first + i));
