@@ -32,6 +32,8 @@ export interface Improvement {
   readonly secondsLeft: () => number;
   /** Re-solves at the most, for repeatable runs. Left out: as many as the time allows. */
   readonly rounds?: number;
+  /** Re-solves in a row without a better plan after which it is enough. Left out: no such end. */
+  readonly enough?: number;
 }
 
 /**
@@ -45,6 +47,7 @@ export function improve(of: Improvement): void {
     if (of.done() || of.shouldStop() || of.secondsLeft() <= 0) return;
     const gained = resolveAround(of, { sites, windowYears: Math.ceil(sites / 2) });
     misses = gained ? 0 : misses + 1;
+    if (misses >= (of.enough ?? Infinity)) return;
     if (gained) sites = Math.max(LEAST_SITES, sites - 1);
     if (misses > 0 && misses % PATIENCE === 0)
       sites = sites >= MOST_SITES ? LEAST_SITES : sites + 1;

@@ -24,9 +24,12 @@ const FIRST_LOSS = 0.002;
 const LAST_LOSS = 0.0001;
 const COOLING_ROUNDS = 600;
 
+/** Rounds without a better plan after which a search has nothing more to find. */
+const ENOUGH_ROUNDS = 2 * COOLING_ROUNDS;
+
 export interface RuinSettings {
   readonly random: Random;
-  /** Tried changes at the most. */
+  /** Tried changes at the most; it ends sooner where nothing is gained for long. */
   readonly rounds: number;
   readonly done: () => boolean;
   /** Called with the state at each better plan. */
@@ -44,7 +47,9 @@ export function ruinAndRecreate(state: SearchState, settings: RuinSettings): voi
   const bySite = grouped(state.tables.ground.lifecycles, (l) => l.site);
   let current = valuesOf(state, planSketch(state));
   let best = current;
+  let lastGain = 0;
   for (let round = 0; round < settings.rounds && !settings.done(); round++) {
+    if (round - lastGain >= ENOUGH_ROUNDS) return;
     const before = new Set(state.lives);
     ruin(state, settings.random);
     recreate({ state, bySite, random: settings.random, ranking: nextRanking(), failed: new Set() });
@@ -56,6 +61,7 @@ export function ruinAndRecreate(state: SearchState, settings: RuinSettings): voi
     current = values;
     if (lexicographic(values, best) >= 0) continue;
     best = values;
+    lastGain = round;
     settings.onBetter(state);
   }
 }

@@ -39,6 +39,10 @@ const SEARCH_SHARE = 0.25;
 const CORE_SHARE = 0.2;
 const PARTS_SHARE = 0.1;
 
+/** Share of the time left that a tier after benefit may take, and re-solves without gain that end it. */
+const LAST_TIER_SHARE = 0.8;
+const ENOUGH_RESOLVES = 8;
+
 /** Share of the time left at the end for a bound of the change from the published plan. */
 const BOUND_CHANGE_SHARE = 0.4;
 
@@ -228,7 +232,10 @@ class CampusSolve {
     if (this.board.on.tiers[place]?.name === 'change')
       this.relaxations.of(place, secondsLimit(this.board.secondsLeft() * BOUND_CHANGE_SHARE));
     if (!this.steps.isDone(place))
-      this.steps.improve(place, { seconds: this.board.secondsLeft() * 0.8 });
+      this.steps.improve(place, {
+        seconds: this.board.secondsLeft() * LAST_TIER_SHARE,
+        enough: ENOUGH_RESOLVES,
+      });
   }
 
   private noPlan(): SolveResult {

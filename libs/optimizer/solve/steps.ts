@@ -107,11 +107,13 @@ export class Steps {
     this.improve(place, { ground, seconds });
   }
 
+  /** Re-solves a few sites at a time; `enough` re-solves in a row without a gain end it. */
   improve(
     place: number,
-    { ground = this.board.on.ground, seconds }: { ground?: Ground; seconds: number },
+    of: { readonly ground?: Ground; readonly seconds: number; readonly enough?: number },
   ): void {
     const { board } = this;
+    const { ground = board.on.ground, seconds, enough } = of;
     const until = this.board.run.around.elapsed() + seconds;
     const { rounds } = smallParts(this.board.run.settings, seconds);
     improve({
@@ -127,6 +129,7 @@ export class Steps {
       done: () => this.isDone(place),
       secondsLeft: () => until - this.board.run.around.elapsed(),
       ...(rounds === undefined ? {} : { rounds }),
+      ...(enough === undefined ? {} : { enough }),
     });
   }
 }
