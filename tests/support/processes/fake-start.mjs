@@ -10,7 +10,8 @@ import { headline, reader, writer } from './fake-adapters.mjs';
 const [folder, port] = process.argv.slice(2);
 const here = (path) => fileURLToPath(new URL(path, import.meta.url));
 const demoFile = join(folder, 'demo.json');
-writeFileSync(demoFile, JSON.stringify({ name: 'Tamarack Vale', solveMilliseconds: 700 }));
+// Long enough that a busy machine, too, asks for its progress in the middle of the solve.
+writeFileSync(demoFile, JSON.stringify({ name: 'Tamarack Vale', solveMilliseconds: 2500 }));
 
 const programs = {
   store: here('../../../dist/apps/start/store/main.js'),
