@@ -13,7 +13,7 @@
 
 const PURE = { packages: [], builtins: [] };
 /** What use cases return and the api sends on as JSON. */
-const RESULTS = ['units', 'domain', 'explain', 'report'];
+const RESULTS = ['units', 'domain', 'explain', 'futures', 'report'];
 const ADAPTERS = ['exchange', 'persistence', 'report-pdf', 'solving'];
 
 exports.libs = {
@@ -112,12 +112,12 @@ exports.libs = {
     why: 'The store answers the ports of the use cases; a use case never sees it.',
   },
   solving: {
-    libs: ['optimizer', 'solver-highs', 'contracts'],
+    libs: ['optimizer', 'futures', 'solver-highs', 'contracts'],
     typesOf: ['units', 'domain'],
     ports: true,
     packages: [],
     builtins: true,
-    why: 'It runs the optimizer in threads and adds nothing to the plan.',
+    why: 'It runs the optimizer and the futures in threads and adds nothing to them.',
   },
 };
 

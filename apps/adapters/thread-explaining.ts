@@ -1,8 +1,10 @@
-import { questionSchema } from '#contracts/http/explanations.js';
+import { questionSchema, type QuestionBody } from '#contracts/http/explanations.js';
+import { answerFutures, MENDED_FUTURES } from '#planning/answer-futures.js';
 import { answerQuestion, type Asked } from '#planning/answer-question.js';
 import type { JsonDocument } from '#planning/json-document.js';
 import type { Explaining } from '#planning/ports/explaining.js';
-import { openResolverPool } from '#solving/resolver-pool.js';
+import { openFuturesPool } from '#solving/futures-pool.js';
+import { openResolverPool, type PoolOptions } from '#solving/resolver-pool.js';
 import { campusOf } from './campus-document.js';
 import { savedPlan } from './saved-plan.js';
 
@@ -18,13 +20,18 @@ export const threadExplaining: Explaining = {
     { signal, onProgress },
   ) {
     const { campus, plan, report } = savedPlan(planDocument, campusOf(document));
+    const parsed = questionSchema.parse(question);
+    const onStep = (message: string, share: number) => onProgress({ message, share });
+    if (parsed.kind === 'futures') {
+      return futuresOf({ campus, plan, ...parsed, onStep }, { seconds, signal });
+    }
     const pool = openResolverPool({ seconds: seconds * RESOLVING_SHARE, signal });
     try {
       const asked: Asked = {
         ...{ campus, plan, tiers: report.tiers, resolver: pool, seed: SEED, effort: 'timed' },
-        onStep: (message, share) => onProgress({ message, share }),
+        onStep,
       };
-      const answer = await answerOf(question, asked);
+      const answer = await answerOf(parsed, asked);
       if (signal.aborted) throw new Error('the work was called off');
       return JSON.parse(JSON.stringify(answer)) as JsonDocument;
     } finally {
@@ -33,9 +40,24 @@ export const threadExplaining: Explaining = {
   },
 };
 
-function answerOf(question: JsonDocument, asked: Asked): Promise<object> {
-  const parsed = questionSchema.parse(question);
+type Replanned = Exclude<QuestionBody, { readonly kind: 'futures' }>;
+
+function answerOf(parsed: Replanned, asked: Asked): Promise<object> {
   if (parsed.kind !== 'why') return answerQuestion(parsed, asked);
   const { kind, site, year } = parsed;
   return answerQuestion({ kind, site, ...(year === undefined ? {} : { year }) }, asked);
+}
+
+type FuturesAsked = Omit<Parameters<typeof answerFutures>[0], 'runner' | 'mended'>;
+
+/** The plan in sampled futures, on threads of its own. */
+async function futuresOf(asked: FuturesAsked, limits: PoolOptions): Promise<JsonDocument> {
+  const runner = openFuturesPool(limits);
+  try {
+    const answer = await answerFutures({ ...asked, mended: MENDED_FUTURES, runner });
+    if (limits.signal?.aborted) throw new Error('the work was called off');
+    return JSON.parse(JSON.stringify(answer)) as JsonDocument;
+  } finally {
+    await runner.close();
+  }
 }

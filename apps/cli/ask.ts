@@ -138,7 +138,8 @@ export async function ask<T>(
 /** Seconds between two lines of progress. */
 const QUIET_SECONDS = 4;
 
-function stepPrinter(output: Output): (step: string, share: number) => void {
+/** Prints a step of the work, now and then. */
+export function stepPrinter(output: Output): (step: string, share: number) => void {
   const began = performance.now();
   let printed = -Infinity;
   return (step, share) => {

@@ -1,7 +1,9 @@
 import type { Command } from 'commander';
 import { askAndPrint, askConflicts, type AskedFiles, type AskOptions } from './ask.js';
 import { askWhy, type WhyOptions } from './commands/why.js';
+import { askFutures, type FuturesOptions } from './commands/futures.js';
 import { compare, type CompareOptions } from './commands/compare.js';
+import { USUAL_FUTURES } from '#planning/answer-futures.js';
 import { additionsLines } from './lines/additions-lines.js';
 import { limitsLines } from './lines/limits-lines.js';
 import { nextSiteLines } from './lines/next-site-lines.js';
@@ -24,10 +26,6 @@ export function addQuestionCommands(
         wholePositive,
       )
       .option('--seed <n>', 'seed of the search', wholeOrZero, 1);
-  const filesOf = (campus: string, plan: string | undefined): AskedFiles => ({
-    campus,
-    ...(plan === undefined ? {} : { plan }),
-  });
 
   question('next-site <campus> [plan]', 'Which site next year, and why not the others.')
     .option('--top <n>', 'choices to print', wholePositive, 6)
@@ -62,7 +60,23 @@ export function addQuestionCommands(
   ).action(async (campus: string, options: AskOptions) =>
     done(await askConflicts(campus, options, output)),
   );
+  addFutures(command, output, done);
   addPlaceQuestions(question, output, done);
+}
+
+/** The question that plans nothing again, so that it has no rounds of search. */
+function addFutures(command: Question, output: Output, done: (code: number) => void): void {
+  command('futures <campus> [plan]', 'How the plan fares when things do not go as planned.')
+    .option('--futures <n>', 'sampled futures (default 1000)', wholePositive, USUAL_FUTURES)
+    .option('--seconds <n>', 'answer within this many seconds (default 28)', solveSeconds)
+    .option('--seed <n>', 'seed of the futures', wholeOrZero, 1)
+    .action(async (campus: string, plan: string | undefined, options: FuturesOptions) =>
+      done(await askFutures(filesOf(campus, plan), options, output)),
+    );
+}
+
+function filesOf(campus: string, plan: string | undefined): AskedFiles {
+  return { campus, ...(plan === undefined ? {} : { plan }) };
 }
 
 type Question = (usage: string, description: string) => Command;

@@ -47,6 +47,8 @@ export interface WorkDay {
   readonly tasks: readonly TaskClass[];
   readonly peoplePresent: number;
   readonly leaders: number;
+  /** Who signs up for one event, and the share that comes. Left out: not recorded. */
+  readonly turnout?: { readonly signUps: number; readonly showRate: number };
   readonly provenance: Provenance;
 }
 

@@ -48,6 +48,8 @@ export interface Fund {
   readonly floor: Cents;
   /** Most that it pays for each dollar of other money on the same site. Left out: not a matching grant. */
   readonly matchRatio?: number;
+  /** Id of the fund whose care share it is: they arrive together. Left out: it is none. */
+  readonly careShareOf?: string;
   readonly inflows: readonly Inflow[];
 }
 

@@ -1576,6 +1576,16 @@ export interface components {
             kind: "additions";
         } | {
             /** @enum {string} */
+            kind: "futures";
+            /**
+             * @description Sampled futures
+             * @default 1000
+             */
+            futures: number;
+            /** @default 1 */
+            seed: number;
+        } | {
+            /** @enum {string} */
             kind: "why";
             /** @description Identifier: letters, digits, dot, dash or underscore, 60 at most. */
             site: string;

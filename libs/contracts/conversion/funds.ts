@@ -100,6 +100,7 @@ function careFund(fund: FundPart, calendar: Calendar, split: readonly SplitRecei
     status: fund.status,
     counted: fund.counted,
     floor: cents(0),
+    careShareOf: fund.id,
     inflows: toInflows(arrivals, { last, restriction }),
   };
 }

@@ -32,6 +32,7 @@ export function toWorkDay(day: WorkDayPart): WorkDay {
     tasks: day.tasks,
     peoplePresent: present,
     leaders,
+    turnout: { signUps: day.signUps, showRate: day.showRate },
     provenance: day.provenance,
   };
 }

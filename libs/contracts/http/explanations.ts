@@ -12,6 +12,11 @@ export const questionSchema = z
     z.strictObject({ kind: z.literal('promises') }),
     z.strictObject({ kind: z.literal('additions') }),
     z.strictObject({
+      kind: z.literal('futures'),
+      futures: z.int().min(1).max(10_000).default(1000).meta({ description: 'Sampled futures' }),
+      seed: z.int().min(0).max(4_294_967_295).default(1),
+    }),
+    z.strictObject({
       kind: z.literal('why'),
       site: id,
       year: z

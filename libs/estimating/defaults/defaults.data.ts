@@ -107,6 +107,18 @@ export const DEFAULTS = {
   'leaders.minors-each': row(['people/leader', [4, 6, 8]], [1, 20], PRACTICE),
   'leaders.power-equipment-each': row(['people/leader', [1, 1, 1]], [1, 1], PRACTICE),
 
+  'futures.pledged-arrives': row(['share', [0.8, 0.9, 0.97]], SHARE, JUDGED),
+  'futures.hoped-for-arrives': row(['share', [0.3, 0.5, 0.7]], SHARE, JUDGED),
+  'futures.work-day-lost': row(['share of work days', [0.03, 0.08, 0.15]], SHARE, JUDGED),
+  'futures.staff-leave': row(['share/yr', [0.08, 0.14, 0.25]], SHARE, JUDGED),
+  'futures.vacancy-seasons': row(['seasons', [1, 2, 4]], [0, 20], JUDGED),
+  'futures.compost-spread': row(['share', [0.1, 0.25, 0.4]], SHARE, JUDGED),
+  'futures.construction-price-shock': row(['share/yr', [0.01, 0.03, 0.05]], [0, 0.3], JUDGED),
+  'futures.wages-price-shock': row(['share/yr', [0.002, 0.005, 0.01]], [0, 0.3], JUDGED),
+  'futures.supplies-price-shock': row(['share/yr', [0.01, 0.025, 0.05]], [0, 0.3], JUDGED),
+  'futures.price-shock-carried': row(['share', [0, 0.5, 0.8]], [0, 0.95], JUDGED),
+  'futures.works-slip': row(['share/yr', [0.15, 0.3, 0.5]], [0, 0.9], JUDGED),
+
   'care.annual-bed.first-year': row(
     ['h/1,000 sf-yr', [100, 150, 200]],
     [0, 1000],

@@ -1,0 +1,84 @@
+import type { OddsSource } from '../sampling/odds.js';
+import type { SampledShare, Spread } from './share.js';
+
+/** A season with care wanted, hours there for it, and care left undone. */
+export interface SeasonCare {
+  readonly label: string;
+  readonly year: number;
+  readonly season: string;
+  readonly wanted: Spread;
+  readonly there: Spread;
+  readonly unserved: Spread;
+  /** Futures in which an hour or more of care is left undone. */
+  readonly short: SampledShare;
+}
+
+/** How a promise fares. */
+export interface PromiseShare {
+  readonly id: string;
+  readonly name: string;
+  readonly strength: string;
+  readonly public: boolean;
+  /** First year in which the plan itself breaks it; `null` where it keeps it. */
+  readonly planBreaks: number | null;
+  /** Futures in which it is kept in every year up to this one. */
+  readonly keptThrough: readonly ({ readonly year: number } & SampledShare)[];
+}
+
+/** How a gift fares: it may not come, and what comes may lapse. */
+export interface GiftShare {
+  readonly id: string;
+  readonly name: string;
+  readonly status: string;
+  readonly dollars: number;
+  readonly comes: SampledShare;
+  /** Futures in which it comes and $100 or more of it is never spent. */
+  readonly lost: SampledShare;
+  /** Dollars that lapse in the plan itself. */
+  readonly lostInPlan: number;
+}
+
+/** A first season that is more likely than not short of care. */
+export interface FirstShort {
+  readonly label: string;
+  readonly year: number;
+  readonly short: SampledShare;
+  readonly unserved: Spread;
+}
+
+/** One way of meeting the futures, with what came of it. */
+export interface FuturesResult {
+  readonly futures: number;
+  readonly asked: number;
+  /** What is done about what is lacking, in a sentence. */
+  readonly recourse: string;
+  readonly seasons: readonly SeasonCare[];
+  readonly firstShort: FirstShort | null;
+  readonly promises: readonly PromiseShare[];
+  readonly gifts: readonly GiftShare[];
+  /** Sites of the plan that are not built, in a future. */
+  readonly skippedSites: Spread;
+  /** Sites that are skipped in a tenth of the futures or more, most often skipped first. */
+  readonly skipped: readonly ({ readonly site: string; readonly name: string } & SampledShare)[];
+  /** Futures in which running costs of $1,000 or more over the horizon stay unpaid. */
+  readonly unpaid: SampledShare;
+  /** Dollars of them. */
+  readonly unpaidDollars: Spread;
+  /** Futures in which a cubic yard or more of compost is missing. */
+  readonly compostShort: SampledShare;
+}
+
+/** How a plan fares when things do not go as planned. */
+export interface FuturesAnswer {
+  readonly seed: number;
+  readonly headline: string;
+  readonly fixed: FuturesResult;
+  /** The same with skipped sites tried again each year; `null` where time did not allow any. */
+  readonly mended: FuturesResult | null;
+  /** The numbers that futures are drawn with. */
+  readonly odds: readonly OddsSource[];
+  /** What is the same in every future, and so not sampled. */
+  readonly held: readonly string[];
+  /** What time did not allow. */
+  readonly leftOut: readonly string[];
+}

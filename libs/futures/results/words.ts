@@ -1,0 +1,34 @@
+import { wholeInWords } from '#units/in-words.js';
+import type { SampledQuantile, SampledShare } from './share.js';
+
+/** Steps of percent that a share is told in: the smallest that is no finer than half of its error. */
+const PERCENT_STEPS = [1, 2, 5, 10, 20];
+
+/**
+ * A share as a reader is told it: `62%`, `none`, `all`, and no more digits than sampling allows. Where
+ * futures all agree it still says how many they were, since a rarer case may not have been met.
+ */
+export function shareInWords({ share, low, high }: SampledShare): string {
+  if (share === 0) return 'none';
+  if (share === 1) return 'all';
+  const error = ((high - low) / 2) * 100;
+  const step = PERCENT_STEPS.find((s) => s >= error / 3) ?? 20;
+  const rounded = Math.round((share * 100) / step) * step;
+  if (rounded <= 0) return `under ${step}%`;
+  return rounded >= 100 ? `over ${100 - step}%` : `${rounded}%`;
+}
+
+/** `in about 62%`, `in all 1,000`: a share before the words "of futures". */
+export function aboutShare(share: SampledShare, of: number): string {
+  if (share.share === 0) return `in none of ${wholeInWords(of)}`;
+  if (share.share === 1) return `in all ${wholeInWords(of)}`;
+  return `in about ${shareInWords(share)}`;
+}
+
+/** A quantile in steps of 1, 2, or 5 times a power of ten, no finer than a third of its error. */
+export function quantileInWords({ value, low, high }: SampledQuantile): string {
+  const error = Math.max((high - low) / 2, 0.5);
+  const power = 10 ** Math.floor(Math.log10(error));
+  const step = Math.max(1, ([1, 2, 5].find((m) => m * power >= error / 3) ?? 5) * power);
+  return wholeInWords(Math.round(value / step) * step);
+}
