@@ -1,10 +1,19 @@
 import type { Campus } from '#domain/campus.js';
 import type { Decisions, Plan } from '#domain/plan.js';
 
+/**
+ * What taking up a life costs a relaxation of benefit, by placement key, and the bound of that
+ * relaxation: it leads the search of re-solves. Plain data, made once for many.
+ */
+export interface GuidePrices {
+  readonly costs: ReadonlyMap<string, number>;
+  readonly bound: number;
+}
+
 /** How hard a re-solve tries. Equal effort and seeds make two re-solves comparable. */
 export type Effort =
   /** Rounds of search from the plan it begins with: repeatable, and bounded only where asked. */
-  | { readonly kind: 'rounds'; readonly rounds: number }
+  | { readonly kind: 'rounds'; readonly rounds: number; readonly prices?: GuidePrices }
   /** Until every tier is proven: for small campuses. */
   | { readonly kind: 'proven' };
 
@@ -19,9 +28,15 @@ export interface ResolveOrder {
   readonly seconds?: number;
   /**
    * `best`: a plan as good as the effort finds. `exists`: any plan that keeps the binding rules, or a
-   * proof that there is none. `bound`: only how good a plan could be at best.
+   * proof that there is none. `bound`: only how good a plan could be at best. `prices`: only what leads
+   * other searches.
    */
-  readonly wish: 'best' | 'exists' | 'bound';
+  readonly wish: 'best' | 'exists' | 'bound' | 'prices';
+  /**
+   * Bounds, tier by tier, that are known to hold for plans which are as good as the start in the tiers
+   * before. Left out: none.
+   */
+  readonly known?: readonly (number | null)[];
 }
 
 /** What a re-solve came to. */
@@ -34,6 +49,8 @@ export interface ResolveAnswer {
   readonly values: readonly number[];
   /** No plan does better than this in each tier, the tiers before it held. `null`: no bound sought. */
   readonly bounds: readonly (number | null)[];
+  /** Only where they were wished. */
+  readonly prices?: GuidePrices;
   /** Rounds of search done: fewer than ordered where the seconds were over. */
   readonly rounds: number;
   readonly seconds: number;

@@ -1,4 +1,5 @@
 import type { Campus } from '#domain/campus.js';
+import type { Decisions } from '#domain/plan.js';
 import { seededRandom } from '#units/random.js';
 import type { Ground } from '../columns/add-columns.js';
 import { adopt } from '../construct/adopt.js';
@@ -6,101 +7,128 @@ import { construct, RECIPES } from '../construct/construct.js';
 import { ruinAndRecreate } from '../improve/ruin-and-recreate.js';
 import { decisionsOf, type SearchState } from '../search/state.js';
 import { tablesOf } from '../search/tables.js';
+import { pricesOf, type Prices } from '../improve/ranking.js';
+import { secondsLimit } from '../solve/budget.js';
 import { judgeDecisions, type Incumbent } from '../solve/incumbent.js';
-import { relaxationBound, solveTier } from '../solve/solve-tier.js';
+import { relaxTier, solveTier, type TierSolve } from '../solve/solve-tier.js';
 import { tiersOf } from '../tiers/tier-list.js';
+import { fillPromisedYears } from './fill-years.js';
 import type { ResolveAnswer, ResolveOrder } from './order.js';
 import type { ResolveMeans } from './means.js';
 
-/** Seconds of a whole solve, and its branch-and-bound nodes, where neither search nor relaxation decides. */
-const WHOLE_SECONDS = 2;
-const WHOLE_NODES = 2000;
+/** Shares of the time left for the search by prices, and for a proof with people whole. */
+const SEARCH_SHARE = 0.4;
+const PEOPLE_SHARE = 0.6;
+
+/** Branch-and-bound nodes of each proof. */
+const PROOF_NODES = 2000;
+
+type ExistsMeans = ResolveMeans & { readonly done: () => boolean };
+type Unclocked = Omit<ResolveAnswer, 'seconds'>;
 
 /**
- * Whether any plan keeps the binding rules: a search that takes binding promises for intended ones
- * until none falls short, then a relaxation that may prove that there is none, then a whole solve.
+ * Whether any plan keeps the binding rules: quick constructions that take binding promises for aims,
+ * then a relaxation that may prove that there is none, then a search that its prices lead, then a proof
+ * with sites in parts and people whole, then a whole solve.
  */
-export function planExists(
-  ground: Ground,
-  order: ResolveOrder,
-  means: ResolveMeans & { readonly done: () => boolean },
-): Omit<ResolveAnswer, 'seconds'> {
-  const searched = bySearch(ground, order, means.done);
-  if (searched.found) return answerOf(searched.found, searched.rounds);
-  const { rounds } = searched;
-  const nothing = { values: [], bounds: [], rounds };
+export function planExists(ground: Ground, order: ResolveOrder, means: ExistsMeans): Unclocked {
+  const begun = beginSearch(ground, order, means.done);
+  if (begun.found) return answerOf(begun.found, 0);
+  const nothing = { values: [], bounds: [], rounds: 0 };
   if (means.done()) return { ...nothing, ending: 'not-found' };
-  const tier = tiersOf(ground.campus)[0]?.name ?? '';
-  const question = { ground, solver: means.solver, tier, held: new Map(), seed: order.seed };
-  const seconds = order.seconds === undefined ? undefined : order.seconds - means.elapsed();
+  const left = () => (order.seconds === undefined ? Infinity : order.seconds - means.elapsed());
+  const question = { ground, solver: means.solver, held: new Map(), seed: order.seed };
   const shouldStop = means.done;
-  const limits = seconds === undefined ? {} : { seconds: Math.max(0.1, seconds) };
-  const relaxed = relaxationBound({ ...question, shouldStop, limits });
+  const limits = secondsLimit(left());
+  const relaxed = relaxTier({ ...question, tier: 'benefit', shouldStop, limits });
   if (relaxed === 'infeasible') return { ...nothing, ending: 'impossible' };
-  return wholeSolve(question, { ground, means, rounds, timed: seconds !== undefined });
+  const prices = relaxed ? pricesOf(relaxed) : undefined;
+  const until = means.elapsed() + left() * SEARCH_SHARE;
+  const { found, rounds } = bySearch(begun, order, {
+    done: () => means.done() || means.elapsed() >= until,
+    ...(prices ? { prices } : {}),
+  });
+  if (found) return answerOf(found, rounds);
+  for (const kind of ['in parts', 'whole'] as const) {
+    const seconds = kind === 'in parts' ? left() * PEOPLE_SHARE : left();
+    const own = kind === 'in parts' ? { ...ground, livesInParts: true as const } : ground;
+    const of = { ...question, ground: own };
+    const answer = means.done() ? undefined : bySolver(of, { seconds, done: means.done, rounds });
+    if (answer) return answer;
+  }
+  return { ...nothing, rounds, ending: 'not-found' };
 }
 
-interface Whole {
-  readonly ground: Ground;
-  readonly means: ResolveMeans & { readonly done: () => boolean };
-  readonly rounds: number;
-  /** Whether the order has a limit of time; without one the work alone is limited. */
-  readonly timed: boolean;
-}
-
-function wholeSolve(
-  question: Omit<
-    Parameters<typeof solveTier>[0],
-    'limits' | 'shouldStop' | 'onBound' | 'onDecisions'
-  >,
-  { ground: { campus, charges }, means, rounds, timed }: Whole,
-): Omit<ResolveAnswer, 'seconds'> {
+/** A plan or a proof by the solver; with sites in parts a proof only. */
+function bySolver(
+  question: Pick<TierSolve, 'ground' | 'solver' | 'held' | 'seed'>,
+  of: { readonly seconds: number; readonly done: () => boolean; readonly rounds: number },
+): Unclocked | undefined {
+  const { campus, charges, livesInParts } = question.ground;
   let found: Incumbent | undefined;
-  const take = (decisions: Incumbent['plan']['decisions']) => {
+  let any = false;
+  const take = (decisions: Decisions) => {
+    any = true;
+    if (livesInParts) return;
     const judged = judgeDecisions(campus, decisions, charges);
     if (judged.objections.length === 0) found = judged.incumbent;
   };
   const { ended, decisions } = solveTier({
     ...question,
-    limits: { nodes: WHOLE_NODES, ...(timed ? { seconds: WHOLE_SECONDS } : {}) },
-    shouldStop: () => found !== undefined || means.done(),
+    tier: tiersOf(campus)[0]?.name ?? '',
+    limits: { nodes: PROOF_NODES, ...secondsLimit(of.seconds) },
+    shouldStop: () => (livesInParts ? any : found !== undefined) || of.done(),
     onBound: () => undefined,
     onDecisions: take,
   });
   if (!found && decisions) take(decisions);
-  if (found) return answerOf(found, rounds);
-  const ending = ended === 'infeasible' ? 'impossible' : 'not-found';
-  return { ending, values: [], bounds: [], rounds };
+  if (found) return answerOf(found, of.rounds);
+  if (ended !== 'infeasible') return undefined;
+  return { ending: 'impossible', values: [], bounds: [], rounds: of.rounds };
 }
 
 function answerOf({ plan, values }: Incumbent, rounds: number): Omit<ResolveAnswer, 'seconds'> {
   return { ending: 'found', plan, values, bounds: values.map(() => null), rounds };
 }
 
-function bySearch(
-  ground: Ground,
-  { campus, start, seed, effort }: ResolveOrder,
-  done: () => boolean,
-): { readonly found?: Incumbent; readonly rounds: number } {
-  const most = effort.kind === 'rounds' ? effort.rounds : 0;
+interface Begun {
+  readonly found?: Incumbent;
+  /** States to search on from, the most promising first. */
+  readonly states: readonly SearchState[];
+  readonly judge: (state: SearchState) => Incumbent | undefined;
+}
+
+/** What is at hand at once: the start as far as it fits, and constructions, their promised years filled. */
+function beginSearch(ground: Ground, order: ResolveOrder, done: () => boolean): Begun {
+  const { campus, start, seed } = order;
   const soft = tablesOf({ ...ground, campus: withPromisesIntended(campus) });
   const judge = (state: SearchState): Incumbent | undefined => {
     const judged = judgeDecisions(campus, decisionsOf(state), ground.charges);
     return judged.objections.length === 0 ? judged.incumbent : undefined;
   };
-  const begun: SearchState[] = [];
+  const states: SearchState[] = [];
   const makers = [
     ...(start ? [() => adopt(soft, start)] : []),
     ...RECIPES.map((recipe) => () => construct(soft, recipe)),
   ];
   for (const make of makers) {
     const state = make();
+    if (state) fillPromisedYears(state, seededRandom(seed));
     const found = state && judge(state);
-    if (found) return { found, rounds: 0 };
-    if (state) begun.push(state);
+    if (found) return { found, states, judge };
+    if (state) states.push(state);
     if (done()) break;
   }
-  const [first] = begun;
+  return { states, judge };
+}
+
+function bySearch(
+  { states, judge }: Begun,
+  { seed, effort }: ResolveOrder,
+  { done, prices }: { readonly done: () => boolean; readonly prices?: Prices },
+): { readonly found?: Incumbent; readonly rounds: number } {
+  const most = effort.kind === 'rounds' ? effort.rounds : 0;
+  const [first] = states;
   if (!first) return { rounds: 0 };
   let found: Incumbent | undefined;
   let rounds = 0;
@@ -109,14 +137,19 @@ function bySearch(
     rounds: most,
     done: () => found !== undefined || done() || rounds++ >= most,
     onBetter: (state) => (found ??= judge(state)),
+    ...(prices ? { prices } : {}),
   });
   return { ...(found ? { found } : {}), rounds };
 }
 
-/** The same campus with promises of a count or an area as aims to come near to, so that a search may begin. */
+/**
+ * The same campus with promises of a count or an area as the first aims to come near to, so that a search
+ * may begin; other aims do not matter for whether there is a plan.
+ */
 function withPromisesIntended(campus: Campus): Campus {
-  const commitments = campus.commitments.map((c) =>
-    c.strength === 'binding' && (c.test.kind === 'sites-each-year' || c.test.kind === 'area')
+  const binding = campus.commitments.filter((c) => c.strength === 'binding');
+  const commitments = binding.map((c) =>
+    c.test.kind === 'sites-each-year' || c.test.kind === 'area'
       ? { ...c, strength: 'intended' as const }
       : c,
   );

@@ -13,6 +13,7 @@ import { judgeDecisions, type Incumbent } from '../solve/incumbent.js';
 import { solveCampus } from '../solve/solve-campus.js';
 import { compareTiers } from '../tiers/tier-values.js';
 import { fillPromisedYears } from './fill-years.js';
+import { guidePrices, pricesFor } from './guide-prices.js';
 import type { ResolveAnswer, ResolveOrder } from './order.js';
 import type { ResolveMeans } from './means.js';
 import { planExists } from './plan-exists.js';
@@ -66,7 +67,13 @@ function searched(order: ResolveOrder, means: ResolveMeans): Unclocked {
   const first = firstPlan(tables, order);
   if (!first) return planExists(ground, order, { ...means, done });
   if (order.wish === 'bound') {
-    return { ...NOTHING, ending: 'found', bounds: tierBounds(ground, first.values, means) };
+    const bounds = tierBounds(ground, { best: first, order, means });
+    return { ...NOTHING, ending: 'found', bounds };
+  }
+  if (order.wish === 'prices') {
+    const of = { solver: means.solver, shouldStop: done };
+    const prices = guidePrices(ground, first.values, of);
+    return { ...NOTHING, ending: 'found', ...(prices ? { prices } : {}) };
   }
   const { best, rounds } = searchFrom(tables, first, { order, done });
   const { plan, values } = best;
@@ -103,7 +110,7 @@ function searchFrom(
   { order, done }: { readonly order: ResolveOrder; readonly done: () => boolean },
 ): { readonly best: Incumbent; readonly rounds: number } {
   const { campus } = tables.ground;
-  const wanted = order.effort.kind === 'rounds' ? order.effort.rounds : 0;
+  const { rounds: wanted = 0, prices } = order.effort.kind === 'rounds' ? order.effort : {};
   let best = first;
   let rounds = 0;
   ruinAndRecreate(stateOf(tables, first.plan.decisions), {
@@ -114,6 +121,7 @@ function searchFrom(
       const found = sound(tables, state);
       if (found && better(campus, found, best)) best = found;
     },
+    ...(prices ? { prices: pricesFor(tables.ground, prices) } : {}),
   });
   return { best, rounds: Math.min(rounds, wanted) };
 }

@@ -1,31 +1,63 @@
 import type { Ground } from '../columns/add-columns.js';
-import { relaxationBound } from '../solve/solve-tier.js';
+import { Board } from '../solve/board.js';
+import { secondsLimit } from '../solve/budget.js';
+import type { Incumbent } from '../solve/incumbent.js';
+import { boundByPeople, Relaxations } from '../solve/part-solve.js';
 import { tierResult } from '../solve/tier-report.js';
-import { benefitPlace, tiersOf } from '../tiers/tier-list.js';
+import { tiersOf } from '../tiers/tier-list.js';
+import type { ResolveOrder } from './order.js';
 import type { ResolveMeans } from './means.js';
 
+/** Branch-and-bound nodes over people for one tier. */
+const PEOPLE_NODES = 400;
+
+/** Share of the time left that one tier before benefit may take, where time is limited. */
+const EARLY_SHARE = 0.5;
+
 /**
- * How good a plan could be in each tier up to benefit, by its relaxation, with the tiers before it held
- * at the values given: so a bound holds for plans that are as good in those.
+ * How good a plan could be in each tier up to benefit, with the tiers before it held at a plan's
+ * values: so a bound holds for plans that are as good in those. By relaxation, and before benefit with
+ * people whole and sites in parts as well.
  */
 export function tierBounds(
   ground: Ground,
-  values: readonly number[],
-  { solver }: Pick<ResolveMeans, 'solver'>,
+  of: { readonly best: Incumbent; readonly order: ResolveOrder; readonly means: ResolveMeans },
 ): (number | null)[] {
+  const { best, order } = of;
   const tiers = tiersOf(ground.campus);
+  const board = boardFor(ground, of);
+  board.best = best;
+  for (const [place, bound] of (order.known ?? []).entries()) {
+    if (bound !== null) board.noteBound({ place, held: board.held(place), bound });
+  }
+  const relaxations = new Relaxations(board);
+  for (let place = 0; place <= board.benefit && !board.shouldStop(); place++) {
+    if (board.closeEnough(place)) continue;
+    relaxations.of(place, secondsLimit(board.secondsLeft()));
+    if (place === board.benefit || board.closeEnough(place) || board.shouldStop()) continue;
+    const share = secondsLimit(board.secondsLeft() * EARLY_SHARE);
+    boundByPeople(board, place, { nodes: PEOPLE_NODES, ...share });
+  }
   return tiers.map((tier, place) => {
-    if (place > benefitPlace(tiers)) return null;
-    const value = values[place] ?? 0;
-    if (tier.sense === 'min' && value <= tier.tolerance) return 0;
-    const held = new Map(tiers.slice(0, place).map((t, i) => [t.name, values[i] ?? 0]));
-    const bound = relaxationBound({
-      ...{ ground, solver, held, seed: 1, limits: {} },
-      tier: tier.name,
+    if (place > board.benefit) return null;
+    return tierResult(tier, best.values[place] ?? 0, board.bounds.of(place, best.values)).bound;
+  });
+}
+
+function boardFor(
+  ground: Ground,
+  { order, means }: { readonly order: ResolveOrder; readonly means: ResolveMeans },
+): Board {
+  const { seed, seconds } = order;
+  const on = { ground, tiers: tiersOf(ground.campus), solver: means.solver };
+  return new Board(on, {
+    settings: { seed, ...(seconds === undefined ? {} : { seconds }) },
+    around: {
+      elapsed: means.elapsed,
       shouldStop: () => false,
-    });
-    if (bound === 'infeasible')
-      throw new Error(`no bound of ${tier.name}: its values admit no plan`);
-    return tierResult(tier, value, bound).bound;
+      onProgress: () => undefined,
+      onNoPlan: () => undefined,
+      onPlan: () => undefined,
+    },
   });
 }

@@ -3,39 +3,50 @@ import { counted } from '#units/in-words.js';
 import type { Asked, Made } from './asked.js';
 
 /** Rounds of the trial by which the time of a round is measured. */
-const TRIAL_ROUNDS = 6;
+const TRIAL_ROUNDS = 40;
 
 /** Most rounds that a re-solve gets by the clock. */
-const MOST_ROUNDS = 300;
+const MOST_ROUNDS = 2000;
+
+/** Rounds of a re-solve where nobody waits. */
+const UNTIMED_ROUNDS = 300;
 
 /** Shortest time in which a re-solve is begun, in seconds. */
-const LEAST_SECONDS = 0.1;
+const LEAST_SECONDS = 0.05;
 
 /**
  * The effort for `count` re-solves that use a share of the time left: rounds of search by a trial of
- * the campus as it is, the same for all, so that none gets more work than another.
+ * the campus as it is, the same for all, so that none gets more work than another; all led by the same
+ * prices.
  */
 export async function fairEffort(
   asked: Asked,
   { count, share }: { readonly count: number; readonly share: number },
 ): Promise<Effort> {
   const { effort, resolver } = asked;
-  if (effort !== 'timed') return effort;
-  const left = resolver.secondsLeft();
-  if (!Number.isFinite(left)) return { kind: 'rounds', rounds: MOST_ROUNDS };
-  const trial = (rounds: number): ResolveOrder => ({
+  if (effort !== 'timed' && effort.kind === 'proven') return effort;
+  const order = (rounds: number, wish: ResolveOrder['wish'] = 'best'): ResolveOrder => ({
     campus: asked.campus,
     start: asked.plan.decisions,
     seed: asked.seed,
     effort: { kind: 'rounds', rounds },
-    wish: 'best',
+    wish,
   });
-  const [bare, tried] = await resolver.resolve([trial(0), trial(TRIAL_ROUNDS)]);
-  const [before, after] = [bare?.seconds ?? 0, tried?.seconds ?? 0];
-  const round = Math.max(0.002, (after - before) / TRIAL_ROUNDS);
+  const timed = effort === 'timed' && Number.isFinite(resolver.secondsLeft());
+  // A thread is slow at first, so each is warmed up before its time is taken.
+  const warming = timed ? [order(TRIAL_ROUNDS)] : [];
+  const [priced] = await resolver.resolve([order(0, 'prices'), ...warming]);
+  const guide = priced?.prices ? { prices: priced.prices } : {};
+  if (effort !== 'timed') return { ...effort, ...guide };
+  if (!timed) return { kind: 'rounds', rounds: UNTIMED_ROUNDS, ...guide };
+  const trials = await resolver.resolve([TRIAL_ROUNDS, TRIAL_ROUNDS, 0].map((n) => order(n)));
+  const seconds = trials.map((t) => t.seconds);
+  const before = seconds[2] ?? 0;
+  const after = Math.min(seconds[0] ?? 0, seconds[1] ?? 0);
+  const round = Math.max(0.001, (after - before) / TRIAL_ROUNDS);
   const each = (resolver.secondsLeft() * share * resolver.parallel) / Math.max(1, count);
   const rounds = Math.floor((each - Math.max(LEAST_SECONDS, before)) / round);
-  return { kind: 'rounds', rounds: Math.max(2, Math.min(MOST_ROUNDS, rounds)) };
+  return { kind: 'rounds', rounds: Math.max(2, Math.min(MOST_ROUNDS, rounds)), ...guide };
 }
 
 /** How numbers of equal effort were found, in one sentence. */
