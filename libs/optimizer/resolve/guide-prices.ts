@@ -14,12 +14,13 @@ export function guidePrices(
   of: { readonly solver: Solver; readonly shouldStop: () => boolean },
 ): GuidePrices | undefined {
   const tiers = tiersOf(ground.campus);
-  const held = tiers.slice(0, benefitPlace(tiers)).map((t, i) => [t.name, values[i] ?? 0] as const);
-  const question = { ...of, ground, tier: 'benefit', held: new Map(held), seed: 1, limits: {} };
+  const before = values.slice(0, benefitPlace(tiers));
+  const held = new Map(before.map((value, i) => [tiers[i]?.name ?? '', value]));
+  const question = { ...of, ground, tier: 'benefit', held, seed: 1, limits: {} };
   const relaxed = relaxTier(question);
   if (relaxed === null || relaxed === 'infeasible') return undefined;
   const costs = [...relaxed.costOf].map(([l, cost]) => [placementKey(l.placement), cost] as const);
-  return { costs: new Map(costs), bound: relaxed.bound };
+  return { costs: new Map(costs), bound: relaxed.bound, held: before };
 }
 
 /**

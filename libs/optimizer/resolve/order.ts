@@ -7,7 +7,9 @@ import type { Decisions, Plan } from '#domain/plan.js';
  */
 export interface GuidePrices {
   readonly costs: ReadonlyMap<string, number>;
+  /** Of benefit, for plans that are as good as `held` in the tiers before it. */
   readonly bound: number;
+  readonly held: readonly number[];
 }
 
 /** How hard a re-solve tries. Equal effort and seeds make two re-solves comparable. */
@@ -34,7 +36,7 @@ export interface ResolveOrder {
   readonly wish: 'best' | 'exists' | 'bound' | 'prices';
   /**
    * Bounds, tier by tier, that are known to hold for plans which are as good as the start in the tiers
-   * before. Left out: none.
+   * before; those before benefit are not sought again. Left out: none.
    */
   readonly known?: readonly (number | null)[];
 }

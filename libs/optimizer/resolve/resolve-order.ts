@@ -1,4 +1,5 @@
 import type { Campus } from '#domain/campus.js';
+import type { Decisions } from '#domain/plan.js';
 import { campusCharges } from '#estimating/site-charges/campus-charges.js';
 import { seededRandom } from '#units/random.js';
 import type { Ground } from '../columns/add-columns.js';
@@ -83,11 +84,11 @@ function searched(order: ResolveOrder, means: ResolveMeans): Unclocked {
 /** The plan to begin from, mended and its promised years filled again; else the best construction. */
 function firstPlan(tables: Tables, { start, seed }: ResolveOrder): Incumbent | undefined {
   const mended = start && adopt(tables, start);
-  const found = sound(tables, mended);
-  if (mended && found) {
+  if (mended) {
+    const before = decisionsOf(mended);
     fillPromisedYears(mended, seededRandom(seed));
-    const filled = sound(tables, mended);
-    return filled && better(tables.ground.campus, filled, found) ? filled : found;
+    const found = sound(tables, mended) ?? soundDecisions(tables, before);
+    if (found) return found;
   }
   const { campus } = tables.ground;
   return RECIPES.map((recipe) => sound(tables, construct(tables, recipe)))
@@ -95,12 +96,15 @@ function firstPlan(tables: Tables, { start, seed }: ResolveOrder): Incumbent | u
     .sort((a, b) => compareTiers(campus, a.values, b.values))[0];
 }
 
-function sound(
+function sound(tables: Tables, state: SearchState | undefined): Incumbent | undefined {
+  return state && soundDecisions(tables, decisionsOf(state));
+}
+
+function soundDecisions(
   { ground: { campus, charges } }: Tables,
-  state: SearchState | undefined,
+  decisions: Decisions,
 ): Incumbent | undefined {
-  if (!state) return undefined;
-  const { incumbent, objections } = judgeDecisions(campus, decisionsOf(state), charges);
+  const { incumbent, objections } = judgeDecisions(campus, decisions, charges);
   return objections.length === 0 ? incumbent : undefined;
 }
 
@@ -111,19 +115,25 @@ function searchFrom(
 ): { readonly best: Incumbent; readonly rounds: number } {
   const { campus } = tables.ground;
   const { rounds: wanted = 0, prices } = order.effort.kind === 'rounds' ? order.effort : {};
-  let best = first;
+  const betters: Decisions[] = [];
   let rounds = 0;
   ruinAndRecreate(stateOf(tables, first.plan.decisions), {
     random: seededRandom(order.seed),
     rounds: wanted,
     done: () => done() || rounds++ >= wanted,
-    onBetter: (state) => {
-      const found = sound(tables, state);
-      if (found && better(campus, found, best)) best = found;
-    },
+    onBetter: (state) => betters.push(decisionsOf(state)),
     ...(prices ? { prices: pricesFor(tables.ground, prices) } : {}),
   });
-  return { best, rounds: Math.min(rounds, wanted) };
+  return { best: lastSound(tables, betters, first), rounds: Math.min(rounds, wanted) };
+}
+
+/** To judge a plan takes as long as many rounds, so only the last is judged, and those before where it does not pass. */
+function lastSound(tables: Tables, betters: readonly Decisions[], first: Incumbent): Incumbent {
+  for (const decisions of [...betters].reverse()) {
+    const found = soundDecisions(tables, decisions);
+    if (found) return better(tables.ground.campus, found, first) ? found : first;
+  }
+  return first;
 }
 
 function better(campus: Campus, a: Incumbent, b: Incumbent): boolean {

@@ -32,7 +32,8 @@ export function tierBounds(
   }
   const relaxations = new Relaxations(board);
   for (let place = 0; place <= board.benefit && !board.shouldStop(); place++) {
-    if (board.closeEnough(place)) continue;
+    const isKnown = place < board.benefit && (order.known?.[place] ?? null) !== null;
+    if (isKnown || board.closeEnough(place)) continue;
     relaxations.of(place, secondsLimit(board.secondsLeft()));
     if (place === board.benefit || board.closeEnough(place) || board.shouldStop()) continue;
     const share = secondsLimit(board.secondsLeft() * EARLY_SHARE);

@@ -33,16 +33,13 @@ export async function fairEffort(
     wish,
   });
   const timed = effort === 'timed' && Number.isFinite(resolver.secondsLeft());
-  // A thread is slow at first, so each is warmed up before its time is taken.
-  const warming = timed ? [order(TRIAL_ROUNDS)] : [];
-  const [priced] = await resolver.resolve([order(0, 'prices'), ...warming]);
+  // A thread is slow at first, so the last trials count; they run while the prices are worked out.
+  const trials = timed ? [TRIAL_ROUNDS, 0, TRIAL_ROUNDS].map((n) => order(n)) : [];
+  const [priced, , bare, tried] = await resolver.resolve([order(0, 'prices'), ...trials]);
   const guide = priced?.prices ? { prices: priced.prices } : {};
   if (effort !== 'timed') return { ...effort, ...guide };
   if (!timed) return { kind: 'rounds', rounds: UNTIMED_ROUNDS, ...guide };
-  const trials = await resolver.resolve([TRIAL_ROUNDS, TRIAL_ROUNDS, 0].map((n) => order(n)));
-  const seconds = trials.map((t) => t.seconds);
-  const before = seconds[2] ?? 0;
-  const after = Math.min(seconds[0] ?? 0, seconds[1] ?? 0);
+  const [before, after] = [bare?.seconds ?? 0, tried?.seconds ?? 0];
   const round = Math.max(0.001, (after - before) / TRIAL_ROUNDS);
   const each = (resolver.secondsLeft() * share * resolver.parallel) / Math.max(1, count);
   const rounds = Math.floor((each - Math.max(LEAST_SECONDS, before)) / round);

@@ -20,15 +20,26 @@ export interface Conflicts<M> {
 export class Oracle<M> {
   private readonly possible: ReadonlySet<M>[] = [];
   private readonly impossible: ReadonlySet<M>[] = [];
+  /** Not decided once is not asked again: it took its time in vain. */
+  private readonly undecided: ReadonlySet<M>[] = [];
 
   constructor(private readonly judge: (kept: ReadonlySet<M>) => Promise<Verdict>) {}
 
-  async ask(kept: ReadonlySet<M>): Promise<Verdict> {
+  /** What earlier answers tell; `undefined` where they do not. */
+  recall(kept: ReadonlySet<M>): Verdict | undefined {
     if (this.possible.some((known) => isSubset(kept, known))) return 'possible';
     if (this.impossible.some((known) => isSubset(known, kept))) return 'impossible';
+    const isSame = (known: ReadonlySet<M>) => known.size === kept.size && isSubset(known, kept);
+    return this.undecided.some(isSame) ? 'unknown' : undefined;
+  }
+
+  async ask(kept: ReadonlySet<M>): Promise<Verdict> {
+    const known = this.recall(kept);
+    if (known) return known;
     const verdict = await this.judge(kept);
     if (verdict === 'possible') this.possible.push(kept);
     if (verdict === 'impossible') this.impossible.push(kept);
+    if (verdict === 'unknown') this.undecided.push(kept);
     return verdict;
   }
 }
@@ -46,9 +57,16 @@ export async function smallestWithin<M>(
   oracle: Oracle<M>,
 ): Promise<ConflictSet<M>> {
   let rest = impossible;
-  for (const member of impossible) {
+  const queue = [...impossible];
+  for (let member = queue.shift(); member !== undefined; member = queue.shift()) {
     const fewer = without(rest, member);
-    if ((await oracle.ask(fewer)) === 'impossible') rest = fewer;
+    const [next] = queue;
+    // Two tests side by side: without both, the second is answered where the first may go.
+    const fewest = next === undefined ? fewer : without(fewer, next);
+    const [one, both] = await Promise.all([oracle.ask(fewer), oracle.ask(fewest)]);
+    if (both === 'impossible') rest = fewest;
+    else if (one === 'impossible') rest = fewer;
+    if (one === 'impossible' || both === 'impossible') queue.shift();
   }
   const members = [...rest];
   const verdicts = await Promise.all(members.map((m) => oracle.ask(without(rest, m))));
@@ -77,14 +95,16 @@ export async function conflictsAmong<M>(
     const next: M[][] = [];
     for (const removed of level) {
       if (repairs.some((r) => r.every((m) => removed.includes(m)))) continue;
-      if (!limits.goOn()) return { sets, repairs, complete: false };
       const rest = new Set(all.filter((m) => !removed.includes(m)));
       const known = sets.find((s) => s.members.every((m) => rest.has(m)));
-      const verdict = known ? 'impossible' : await oracle.ask(rest);
+      const told = known ? 'impossible' : oracle.recall(rest);
+      const verdict = told ?? (limits.goOn() ? await oracle.ask(rest) : 'unknown');
       if (verdict === 'possible') repairs.push(removed);
       if (verdict === 'unknown') complete = false;
       if (verdict !== 'impossible') continue;
-      const found = known ?? (await smallestWithin(rest, oracle));
+      if (!known && !limits.goOn()) complete = false;
+      const found = known ?? (limits.goOn() ? await smallestWithin(rest, oracle) : undefined);
+      if (!found) continue;
       if (!known) sets.push(found);
       next.push(...found.members.map((m) => [...removed, m]));
     }

@@ -10,14 +10,16 @@ import { pricedRepairs } from './repairs.js';
 /** Most members that a repair lets go. */
 const MOST_REMOVED = 3;
 
-/** Rounds of search for a plan before it is tried to prove that there is none. */
+/** Rounds of search for a plan, where nobody waits and where time is limited. */
 const ROUNDS = 6;
+const TIMED_ROUNDS = 50_000;
 
-/** Share of the time left that one test may take. */
+/** Share of the time left that one test may take, and seconds at the most. */
 const TEST_SHARE = 0.4;
+const MOST_SECONDS = 6;
 
 /** Share of the time for finding sets and repairs; the rest is for pricing them. */
-const FINDING_SHARE = 0.7;
+const FINDING_SHARE = 0.8;
 
 /** Which promises and limits cannot all hold, each set a smallest one, and what lets a plan exist. */
 export async function conflicts(asked: AskedOfCampus): Promise<ConflictsAnswer> {
@@ -56,8 +58,10 @@ async function judge(
   const order: ResolveOrder = {
     campus: keeping(campus, all, kept),
     seed,
-    effort: { kind: 'rounds', rounds: ROUNDS },
-    ...(Number.isFinite(left) ? { seconds: Math.max(1, left * TEST_SHARE) } : {}),
+    effort: { kind: 'rounds', rounds: Number.isFinite(left) ? TIMED_ROUNDS : ROUNDS },
+    ...(Number.isFinite(left)
+      ? { seconds: Math.min(MOST_SECONDS, Math.max(1, left * TEST_SHARE)) }
+      : {}),
     wish: 'exists',
   };
   const [answer] = await resolver.resolve([order]);
@@ -92,12 +96,18 @@ function setRow({ members, necessary }: Conflicts<Member>['sets'][number]): Conf
       ? members.length === 1
         ? 'Without it a verified plan was found.'
         : 'Dropping any one of them works: a verified plan was found without each.'
-      : `Whether a plan exists without ${listInWords(unproven)} was not decided.`;
+      : `${shown(necessary)}Whether one exists without ${listInWords(unproven)} was not decided.`;
   return {
     members: members.map(bare),
     provenNecessary: necessary.map((m) => m.id),
     sentence: `${members.length === 1 ? 'This cannot be kept' : 'These cannot all be kept'} (proven): ${listInWords(names)}. ${proof}`,
   };
+}
+
+function shown(necessary: readonly Member[]): string {
+  if (necessary.length === 0) return '';
+  const each = necessary.length > 1 ? 'each of these: ' : '';
+  return `A verified plan was found without ${each}${listInWords(necessary.map(inWords))}. `;
 }
 
 /** `“One site a year”`, `the years that Plan 2027 froze`, `the limit on money in the funds`. */

@@ -26,6 +26,7 @@ import { keeping, type Member } from './members.js';
 
 /** Rounds of search by which the plan of a repair comes near to what was promised. */
 const ROUNDS = 25;
+const TIMED_ROUNDS = 2000;
 const MOST_SECONDS = 4;
 
 /**
@@ -53,11 +54,12 @@ function orderOf(
   all: readonly Member[],
   lets: readonly Member[],
 ): ResolveOrder {
+  const timed = Number.isFinite(resolver.secondsLeft());
   return {
     campus: repaired(campus, all, lets),
     seed,
-    effort: { kind: 'rounds', rounds: ROUNDS },
-    ...(Number.isFinite(resolver.secondsLeft()) ? { seconds: MOST_SECONDS } : {}),
+    effort: { kind: 'rounds', rounds: timed ? TIMED_ROUNDS : ROUNDS },
+    ...(timed ? { seconds: MOST_SECONDS } : {}),
     wish: 'best',
   };
 }

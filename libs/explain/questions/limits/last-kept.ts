@@ -5,11 +5,13 @@ import { fiscalYearLabel } from '#units/fiscal-year.js';
 import type { Asked } from '../common/asked.js';
 import { decisionsWithin, prefixWithPromise, type YearlyPromise } from './prefix.js';
 
-/** Rounds of search for a plan of a prefix before it is tried to prove that there is none. */
+/** Rounds of search for a plan of a prefix, where nobody waits and where time is limited. */
 const ROUNDS = 12;
+const TIMED_ROUNDS = 50_000;
 
-/** Most seconds for one prefix. */
-const MOST_SECONDS = 5;
+/** Share of the time left for one prefix, and seconds at the most. */
+const TRY_SHARE = 0.2;
+const MOST_SECONDS = 4;
 
 /** Years beyond the last one kept that are looked at as well, since a longer prefix may do what a shorter cannot. */
 const LOOK_BEYOND = 2;
@@ -93,13 +95,15 @@ async function tryPrefix(
   of: { readonly campus: Campus; readonly promise: YearlyPromise; readonly years: number },
 ): Promise<ResolveAnswer['ending']> {
   const campus = prefixWithPromise(of.campus, of.promise, of.years);
+  const left = asked.resolver.secondsLeft();
+  const timed = Number.isFinite(left);
   const [answer] = await asked.resolver.resolve([
     {
       campus,
       start: decisionsWithin(campus, asked.plan.decisions, of.years),
       seed: asked.seed,
-      effort: { kind: 'rounds', rounds: ROUNDS },
-      ...(Number.isFinite(asked.resolver.secondsLeft()) ? { seconds: MOST_SECONDS } : {}),
+      effort: { kind: 'rounds', rounds: timed ? TIMED_ROUNDS : ROUNDS },
+      ...(timed ? { seconds: Math.min(MOST_SECONDS, Math.max(0.5, left * TRY_SHARE)) } : {}),
       wish: 'exists',
     },
   ]);

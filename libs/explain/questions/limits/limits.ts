@@ -50,43 +50,61 @@ async function promiseLimits(
   const { campus } = asked;
   const horizon = campus.calendar.horizonYears;
   const own = yearsKept(asked, promise);
-  const seek = (of: Campus, least: number, most: number) =>
-    lastKept(asked, { campus: of, promise, least, guess: own, most });
-  asked.onStep?.('Seeing how far sites alone, and all limits together, carry the promise', 0.1);
-  const now = { ...campus, positions: [] };
-  const [sites, jointly] = await Promise.all([
-    seek(onlySitesLimited(campus), 0, horizon),
-    seek(now, 0, horizon),
-  ]);
+  const seek = (of: Campus, most: number) =>
+    lastKept(asked, { campus: of, promise, least: 0, guess: own, most });
+  asked.onStep?.('Seeing how far the sites alone carry the promise', 0.1);
+  const sites = await seek(onlySitesLimited(campus), horizon);
   const most = sites.impossibleYears === null ? horizon : sites.impossibleYears - 1;
-  // A plan within all limits is one within any of them, so what it keeps need not be tried again.
-  const least = jointly.foundYears;
   const courses = [
     ...resourcesOf(campus),
-    ...(campus.positions.length > 0
-      ? [{ id: 'together-hiring', name: WITH_POSITIONS, alone: campus }]
-      : []),
+    { ...TOGETHER, alone: { ...campus, positions: [] } },
+    ...(campus.positions.length > 0 ? [{ ...HIRING, alone: campus }] : []),
   ];
   let done = 0;
-  const rows = await Promise.all(
+  const all = await Promise.all(
     courses.map(async ({ id, name, alone }) => {
-      const kept = await seek(alone, least, most);
+      const kept = await seek(alone, most);
       done += 1;
       asked.onStep?.(`Seeing how far ${name} would carry the promise`, done / courses.length);
-      return rowOf(campus, { id, name, kept, most });
+      return { id, name, kept };
     }),
   );
-  const isHiring = ({ id }: PromiseLimit) => id === 'together-hiring';
-  const joint = { id: 'together', name: 'all limits together, without new positions' };
-  const together = rowOf(campus, { ...joint, kept: jointly, most });
+  const rows = withImplied(all).map((found) => rowOf(campus, { ...found, most }));
+  const isJoint = ({ id }: { readonly id: string }) => id === TOGETHER.id || id === HIRING.id;
   const siteRow = rowOf(campus, { id: 'sites', name: 'sites', kept: sites, most: Infinity });
-  const alone = [...rows.filter((r) => !isHiring(r)), siteRow].sort(
+  const alone = [...rows.filter((r) => !isJoint(r)), siteRow].sort(
     (a, b) => yearsOf(a, campus) - yearsOf(b, campus),
   );
-  return { alone, together: [together, ...rows.filter(isHiring)] };
+  return { alone, together: rows.filter(isJoint) };
 }
 
-const WITH_POSITIONS = 'all limits together, with the positions that may be asked for';
+const TOGETHER = { id: 'together', name: 'all limits together, without new positions' };
+const HIRING = {
+  id: 'together-hiring',
+  name: 'all limits together, with the positions that may be asked for',
+};
+
+type Found = Pick<Told, 'id' | 'name' | 'kept'>;
+
+/**
+ * What all limits together carry, each alone carries as well; and what is proven impossible with one
+ * limit, or with positions, is impossible with all limits and none.
+ */
+function withImplied(all: readonly Found[]): Found[] {
+  const joint = all.find(({ id }) => id === TOGETHER.id);
+  const foundYears = joint?.kept.foundYears ?? 0;
+  const proven = all.flatMap(({ kept }) => kept.impossibleYears ?? []);
+  const longer = proven.filter((years) => years > foundYears);
+  return all.map((found) => {
+    const { kept } = found;
+    if (found === joint) {
+      const impossibleYears = longer.length > 0 ? Math.min(...longer) : null;
+      return { ...found, kept: { ...kept, impossibleYears } };
+    }
+    const years = Math.max(kept.foundYears, foundYears);
+    return { ...found, kept: { ...kept, foundYears: years } };
+  });
+}
 
 /** Years to which this plan keeps the promise without a break, all care served. */
 function yearsKept({ campus, plan }: Asked, promise: YearlyPromise): number {
@@ -140,8 +158,8 @@ function sentenceOf(
   const proof =
     impossibleThrough === null
       ? 'whether longer is not known'
-      : `no longer than to the year before ${impossibleThrough} (proven)`;
-  return `${who}: the promise was found kept ${until}; ${proof}.`;
+      : `not through ${impossibleThrough} (proven), and the years between are not decided`;
+  return `${who}: a plan that keeps it ${until} was found; ${proof}.`;
 }
 
 function headlineOf(of: {

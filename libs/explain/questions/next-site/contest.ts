@@ -13,7 +13,7 @@ export const SEEDS = 5;
 const NEAR = 0.05;
 
 /** Most choices that get the other seeds and a bound of their own. */
-const MOST_NEAR = 6;
+export const MOST_NEAR = 6;
 
 /** What is known of one choice. */
 export interface Contestant {
@@ -40,7 +40,7 @@ export async function firstRound(
     done += 1;
     asked.onStep?.('Trying each site in next year', (0.5 * done) / choices.length);
   });
-  return choices.map((choice, i) => contestant(asked, choice, answers[i]));
+  return choices.map((choice, i) => contestant({ asked, effort }, choice, answers[i]));
 }
 
 function order(
@@ -52,10 +52,15 @@ function order(
   return { campus, start, seed, effort, wish: 'best' };
 }
 
+interface Contest {
+  readonly asked: Asked;
+  readonly effort: Effort;
+}
+
 /** A choice is a restriction, so it can be no better than the plan that is free to choose. */
-function contestant(asked: Asked, choice: Choice, answer: ResolveAnswer | undefined): Contestant {
+function contestant(of: Contest, choice: Choice, answer: ResolveAnswer | undefined): Contestant {
   const values = answer?.values ?? [];
-  const bounds = asked.tiers.map((tier, i) => bestBound(tier.sense, answer?.bounds[i], tier.bound));
+  const bounds = withOwn(of, answer?.bounds ?? [], freeBounds(of, values));
   return {
     choice,
     ending: answer?.ending ?? 'not-found',
@@ -63,6 +68,28 @@ function contestant(asked: Asked, choice: Choice, answer: ResolveAnswer | undefi
     ...(answer?.plan ? { plan: answer.plan } : {}),
     reached: { values, bounds },
   };
+}
+
+/**
+ * Bounds of the plan that is free to choose, as far as they hold beside these values: those of a tier
+ * were found with the tiers before it as they are in that plan.
+ */
+function freeBounds({ asked: { tiers }, effort }: Contest, values: readonly number[]) {
+  const parts = tiers.findIndex((t, i) => Math.abs(t.value - (values[i] ?? NaN)) > t.tolerance);
+  const bounds = tiers.map((t, i) => (parts < 0 || i <= parts ? t.bound : null));
+  const guide = effort.kind === 'rounds' ? effort.prices : undefined;
+  const place = tiers.findIndex((t) => t.name === 'benefit');
+  const holds = guide?.held.every((v, i) => v === values[i]) ?? false;
+  if (!guide || !holds) return bounds;
+  return bounds.map((b, i) => (i === place ? bestBound('max', guide.bound, b) : b));
+}
+
+function withOwn(
+  { asked: { tiers } }: Contest,
+  own: readonly (number | null)[],
+  free: readonly (number | null)[],
+): (number | null)[] {
+  return tiers.map((tier, i) => bestBound(tier.sense, own[i], free[i] ?? null));
 }
 
 function bestBound(
@@ -96,7 +123,10 @@ export function nearBest(asked: Asked, all: readonly Contestant[]): Contestant[]
     .slice(0, MOST_NEAR);
 }
 
-/** The other seeds for some choices: paired, since all of them run with the same seeds and work. */
+/**
+ * The other seeds for some choices, each from the plan that its first seed found: paired, since all of
+ * them run with the same seeds and work.
+ */
 export async function otherSeeds(
   asked: Asked,
   near: readonly Contestant[],
@@ -104,7 +134,12 @@ export async function otherSeeds(
 ): Promise<Contestant[]> {
   if (effort.kind === 'proven') return [...near];
   const seeds = seedsOf(asked).slice(1);
-  const orders = seeds.flatMap((seed) => near.map((c) => order(asked, c.choice, { effort, seed })));
+  const orders = seeds.flatMap((seed) =>
+    near.map((c) => ({
+      ...order(asked, c.choice, { effort, seed }),
+      ...(c.plan ? { start: c.plan.decisions } : {}),
+    })),
+  );
   let done = 0;
   const answers = await asked.resolver.resolve(orders, () => {
     done += 1;
@@ -113,16 +148,18 @@ export async function otherSeeds(
   return near.map((c, place) => {
     const own = seeds.map((_, s) => answers[s * near.length + place]);
     const complete = own.filter((a) => a?.plan !== undefined);
-    return complete.reduce<Contestant>((merged, a) => (a ? withSeed(asked, merged, a) : merged), c);
+    return complete.reduce<Contestant>(
+      (merged, a) => (a ? withSeed({ asked, effort }, merged, a) : merged),
+      c,
+    );
   });
 }
 
-function withSeed(asked: Asked, c: Contestant, { plan, values }: ResolveAnswer): Contestant {
+function withSeed(of: Contest, c: Contestant, { plan, values }: ResolveAnswer): Contestant {
   const bySeed = [...c.bySeed, values];
-  const better = compareTiers(asked.campus, values, c.reached.values) < 0;
-  return better && plan
-    ? { ...c, bySeed, plan, reached: { ...c.reached, values } }
-    : { ...c, bySeed };
+  const better = compareTiers(of.asked.campus, values, c.reached.values) < 0;
+  if (!better || !plan) return { ...c, bySeed };
+  return { ...c, bySeed, plan, reached: { values, bounds: freeBounds(of, values) } };
 }
 
 /** Bounds of their own for choices that are still tied, by the relaxation. */
@@ -135,6 +172,7 @@ export async function withBounds(
   const orders = tied.map((c) => ({
     ...order(asked, c.choice, { effort, seed: asked.seed }),
     ...(c.plan ? { start: c.plan.decisions } : {}),
+    known: c.reached.bounds,
     wish: 'bound' as const,
   }));
   const answers = await asked.resolver.resolve(orders);

@@ -8,6 +8,7 @@ import { choiceFacts, type Facts } from './choice-facts.js';
 import { choose, eligibleNextYear, type Choice } from './choices.js';
 import {
   firstRound,
+  MOST_NEAR,
   nearBest,
   otherSeeds,
   ranked,
@@ -21,10 +22,10 @@ import { inOrder } from './order.js';
 import { standsAgainst, type Stands } from './standing.js';
 
 /** Re-solves beside one for each choice: the other seeds of those that are near, and pairs. */
-const MORE_RESOLVES = 4 * (SEEDS - 1) + 4;
+const MORE_RESOLVES = (MOST_NEAR - 1) * (SEEDS - 1) + 1;
 
 /** Share of the time left that may be planned for; the rest is for reading the plans. */
-const SHARE = 0.75;
+const SHARE = 0.7;
 
 /** Which site next year, and why not the others: each is forced, planned again, and compared. */
 export async function nextSite(asked: Asked): Promise<NextSiteAnswer> {
@@ -100,11 +101,12 @@ async function passedSites(
   if (!best || asked.resolver.secondsLeft() <= 0) return barred.map(plain);
   const choices = barred.map((b) => choose(b.passed, [b.site]));
   // What was proven of the campus as it is does not hold where a gate is passed.
-  const tiers = asked.tiers.map((t) => ({ ...t, bound: null }));
-  const tried = await firstRound({ ...asked, tiers, onStep: () => undefined }, choices, effort);
+  const unbound = asked.tiers.map(() => null);
+  const tried = await firstRound({ ...asked, onStep: () => undefined }, choices, effort);
   return barred.map((b, i) => {
-    const c = tried[i];
-    if (!c?.plan) return plain(b);
+    const own = tried[i];
+    if (!own?.plan) return plain(b);
+    const c = { ...own, reached: { ...own.reached, bounds: unbound } };
     const ahead = ranked(asked, [best, c])[0] === c;
     const { regret, sentence } = standsAgainst(asked.campus, best, c);
     const passed = ahead
