@@ -22,7 +22,7 @@ const QUESTION_SECONDS = 28;
 const CONFLICTS_SECONDS = 58;
 
 /** Share of the time for a first plan, where none is given: its two threads come near the bound in it. */
-const FIRST_PLAN_SHARE = 0.4;
+const FIRST_PLAN_SHARE = 0.33;
 
 /** Share of the time in which plans are made; the rest is for reading them. */
 const RESOLVING_SHARE = 0.9;

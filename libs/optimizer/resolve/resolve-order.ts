@@ -113,7 +113,6 @@ function searchFrom(
   first: Incumbent,
   { order, done }: { readonly order: ResolveOrder; readonly done: () => boolean },
 ): { readonly best: Incumbent; readonly rounds: number } {
-  const { campus } = tables.ground;
   const { rounds: wanted = 0, prices } = order.effort.kind === 'rounds' ? order.effort : {};
   const betters: Decisions[] = [];
   let rounds = 0;

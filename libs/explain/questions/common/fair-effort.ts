@@ -8,6 +8,9 @@ const TRIAL_ROUNDS = 40;
 /** Most rounds that a re-solve gets by the clock. */
 const MOST_ROUNDS = 2000;
 
+/** Fewer mend too little to compare; where time is that short, what comes last is left out and said. */
+const LEAST_ROUNDS = 12;
+
 /** Rounds of a re-solve where nobody waits. */
 const UNTIMED_ROUNDS = 300;
 
@@ -43,7 +46,11 @@ export async function fairEffort(
   const round = Math.max(0.001, (after - before) / TRIAL_ROUNDS);
   const each = (resolver.secondsLeft() * share * resolver.parallel) / Math.max(1, count);
   const rounds = Math.floor((each - Math.max(LEAST_SECONDS, before)) / round);
-  return { kind: 'rounds', rounds: Math.max(2, Math.min(MOST_ROUNDS, rounds)), ...guide };
+  return {
+    kind: 'rounds',
+    rounds: Math.max(LEAST_ROUNDS, Math.min(MOST_ROUNDS, rounds)),
+    ...guide,
+  };
 }
 
 /** How numbers of equal effort were found, in one sentence. */

@@ -2,6 +2,7 @@ import { seasonInstance, seasonLabel } from '#domain/calendar.js';
 import type { Campus } from '#domain/campus.js';
 import { gradeSupply } from '#domain/compost.js';
 import { gradeOf, type Plan } from '#domain/plan.js';
+import type { Commitment } from '#domain/commitment.js';
 import type { ConflictMember } from '#domain/tier.js';
 import { campusCharges } from '#estimating/site-charges/campus-charges.js';
 import { compostNeeds } from '#estimating/plan-needs/compost-needs.js';
@@ -113,8 +114,19 @@ function promisePrice(campus: Campus, { id, name }: Member, plan: Plan): RepairP
   if (!commitment) throw new RangeError(`no commitment ${id}`);
   const { amount, unit, whole } = commitmentShortfall(campus, plan, commitment);
   const share = whole > 0 ? Math.min(1, amount / whole) : amount > 0 ? 1 : 0;
-  const of = whole > 0 ? ` of ${amountOfTier(unit, whole)}` : '';
-  return { id, name, amount, unit, share, sentence: `${amountOfTier(unit, amount)}${of} missing` };
+  return { id, name, amount, unit, share, sentence: shortOf(commitment, { amount, unit, whole }) };
+}
+
+/** `2 of 18 sites missing`; `18 sites are of other build types`. */
+function shortOf(
+  { test }: Commitment,
+  { amount, unit, whole }: { amount: number; unit: string; whole: number },
+): string {
+  if (amount === 0) return 'the plan found keeps it all the same';
+  if (test.kind === 'only-build-types')
+    return `${counted(amount, 'site is', 'sites are')} of other build types`;
+  const missing = amountOfTier(unit, amount);
+  return whole > 0 ? `${missing} missing of ${amountOfTier(unit, whole)}` : `${missing} missing`;
 }
 
 /** What the decisions of a plan ask for beyond a limit of the campus as it is. */

@@ -1,4 +1,4 @@
-import { plannedYears, yearAt } from '#domain/calendar.js';
+import { plannedYears, yearAt, yearIndexOf } from '#domain/calendar.js';
 import type { Campus } from '#domain/campus.js';
 import { fiscalYearLabel } from '#units/fiscal-year.js';
 import { capitalized, listInWords } from '#units/in-words.js';
@@ -14,6 +14,7 @@ import type { LimitsAnswer, PromiseLimit } from './answer.js';
 import { lastKept, type LastKept } from './last-kept.js';
 import { yearlyPromise, type YearlyPromise } from './prefix.js';
 import { onlySitesLimited, resourcesOf } from './resources.js';
+import { yearsWithSites } from './sites-last.js';
 
 /** What breaks first: in this plan, and of the promise with one resource limited at a time. */
 export async function limits(asked: Asked): Promise<LimitsAnswer> {
@@ -50,20 +51,22 @@ async function promiseLimits(
   const { campus } = asked;
   const horizon = campus.calendar.horizonYears;
   const own = yearsKept(asked, promise);
-  const seek = (of: Campus, most: number) =>
-    lastKept(asked, { campus: of, promise, least: 0, guess: own, most });
+  const seek = (of: Campus, most: number, guess = own) =>
+    lastKept(asked, { campus: of, promise, least: 0, guess, most });
   asked.onStep?.('Seeing how far the sites alone carry the promise', 0.1);
-  const sites = await seek(onlySitesLimited(campus), horizon);
+  const enough = yearsWithSites(campus, promise);
+  const sites = await seek(onlySitesLimited(campus), Math.min(horizon, enough + 1), enough);
   const most = sites.impossibleYears === null ? horizon : sites.impossibleYears - 1;
   const courses = [
-    ...resourcesOf(campus),
     { ...TOGETHER, alone: { ...campus, positions: [] } },
     ...(campus.positions.length > 0 ? [{ ...HIRING, alone: campus }] : []),
+    ...resourcesOf(campus),
   ];
+  const unhired = Math.min(own, yearsBeforeHires(asked));
   let done = 0;
   const all = await Promise.all(
     courses.map(async ({ id, name, alone }) => {
-      const kept = await seek(alone, most);
+      const kept = await seek(alone, most, id === TOGETHER.id ? unhired : own);
       done += 1;
       asked.onStep?.(`Seeing how far ${name} would carry the promise`, done / courses.length);
       return { id, name, kept };
@@ -116,6 +119,13 @@ function yearsKept({ campus, plan }: Asked, promise: YearlyPromise): number {
   return missed < 0 ? years.length : missed;
 }
 
+function yearsBeforeHires({ campus, plan }: Asked): number {
+  return Math.min(
+    Infinity,
+    ...plan.decisions.hires.map((h) => yearIndexOf(campus.calendar, h.year)),
+  );
+}
+
 function yearsOf({ keptThrough }: PromiseLimit, { calendar }: Campus): number {
   const labels = Array.from({ length: plannedYears(calendar) }, (_, y) =>
     fiscalYearLabel(yearAt(calendar, y)),
@@ -152,7 +162,9 @@ function sentenceOf(
     return `${who}: enough until the sites are used up, after ${keptThrough ?? ''}.`;
   if (keptThrough === null && impossibleThrough === null)
     return `${who}: not worked out in the time.`;
-  const until = keptThrough === null ? 'not even in the first year' : `through ${keptThrough}`;
+  if (keptThrough === null)
+    return `${who}: not through ${impossibleThrough ?? ''} (proven); how long it can be kept was not worked out in the time.`;
+  const until = `through ${keptThrough}`;
   if (impossibleThrough === next)
     return `${who}: the promise can be kept ${until}, and no longer (proven).`;
   const proof =
@@ -160,6 +172,12 @@ function sentenceOf(
       ? 'whether longer is not known'
       : `not through ${impossibleThrough} (proven), and the years between are not decided`;
   return `${who}: a plan that keeps it ${until} was found; ${proof}.`;
+}
+
+/** `a plan was found through FY52, none is possible through FY57`. */
+function spanOf({ keptThrough, impossibleThrough }: PromiseLimit): string {
+  const found = keptThrough === null ? '' : `kept through ${keptThrough} in a plan found, `;
+  return `${found}not through ${impossibleThrough ?? ''}`;
 }
 
 function headlineOf(of: {
@@ -175,7 +193,7 @@ function headlineOf(of: {
   );
   const [first, next] = ended;
   const alone = first
-    ? ` ${capitalized(first.name)} alone would end it first (kept through ${first.keptThrough ?? 'no year'})${next ? `, then ${next.name} (through ${next.keptThrough ?? 'no year'})` : ''}.`
+    ? ` ${capitalized(first.name)} alone would end it first (${spanOf(first)})${next ? `, then ${next.name} (${spanOf(next)})` : ''}.`
     : of.alone.every(
           (l) => l.id === 'sites' || l.sitesEndItFirst || l.sentence.includes('every year'),
         )

@@ -13,7 +13,7 @@ export const SEEDS = 5;
 const NEAR = 0.05;
 
 /** Most choices that get the other seeds and a bound of their own. */
-export const MOST_NEAR = 6;
+export const MOST_NEAR = 4;
 
 /** What is known of one choice. */
 export interface Contestant {

@@ -1,4 +1,5 @@
 import type { Campus } from '#domain/campus.js';
+import { tiersOf } from '#optimizer/tiers/tier-list.js';
 import { compareTiers } from '#optimizer/tiers/tier-values.js';
 import { percentInWords } from '#units/in-words.js';
 import { aimInWords, amountOfTier } from '../../overview/tier-words.js';
@@ -28,17 +29,40 @@ export function standsAgainst(campus: Campus, best: Contestant, c: Contestant): 
   const seedsWorse = pairs.filter(
     (values, seed) => compareTiers(campus, best.bySeed[seed] ?? [], values) < 0,
   ).length;
-  const counts = { regret, seedsWorse, seedsRun: pairs.length };
+  const shown = { regret, seedsWorse, seedsRun: pairs.length };
+  const counts = {
+    ...shown,
+    unsettled: Math.max(...[best, c].map((of) => unsettled(campus, of, regret.tier))),
+  };
   const standing = standingOf(counts);
-  return { ...counts, standing, sentence: sentenceOf(campus, standing, counts) };
+  return { ...shown, standing, sentence: sentenceOf(campus, standing, counts) };
 }
 
-type Counts = { readonly regret: WorseBy; readonly seedsWorse: number; readonly seedsRun: number };
+interface Counts {
+  readonly regret: WorseBy;
+  readonly seedsWorse: number;
+  readonly seedsRun: number;
+  /** What searches after the first still gained in the tier of the regret. */
+  readonly unsettled: number;
+}
 
-function standingOf({ regret, seedsWorse, seedsRun }: Counts): Standing {
+/** What the other seeds gained over the first in the tier that tells two apart: a search is no surer than that. */
+function unsettled(campus: Campus, { reached, bySeed }: Contestant, tier: string): number {
+  const place = tiersOf(campus).findIndex((t) => t.name === tier);
+  const first = bySeed[0] ?? [];
+  if (first.slice(0, place).some((value, i) => value !== reached.values[i])) return 0;
+  return Math.abs((reached.values[place] ?? 0) - (first[place] ?? 0));
+}
+
+function isUnsettled({ regret: { found }, unsettled: gained }: Counts): boolean {
+  return found > 0 && found <= gained;
+}
+
+function standingOf(counts: Counts): Standing {
+  const { regret, seedsWorse, seedsRun } = counts;
   const { least, most, found } = regret;
   if (least > 0) return 'worse';
-  if (found === 0 && most === 0) return 'tied';
+  if ((found === 0 && most === 0) || isUnsettled(counts)) return 'tied';
   return seedsRun > 0 && seedsWorse === seedsRun && found > 0 ? 'found-worse' : 'tied';
 }
 
@@ -53,6 +77,8 @@ function sentenceOf(campus: Campus, standing: Standing, counts: Counts): string 
   }
   if (regret.found === 0)
     return `Cannot be told apart: nothing differs in the plans found${range}.`;
+  if (isUnsettled(counts))
+    return `Cannot be told apart: ${by} in the plans found, no more than further search still gains${range}.`;
   return `Cannot be told apart: worse in ${seedsWorse} of ${seedsRun} seeds${range}.`;
 }
 
