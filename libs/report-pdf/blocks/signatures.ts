@@ -8,7 +8,7 @@ import type { LayoutContext } from './layout-context.js';
 import { within } from './layout-context.js';
 import { textPieces } from './text-pieces.js';
 
-const SPACE_TO_SIGN = 34;
+const SPACE_TO_SIGN = 24;
 const DATE_SHARE = 0.28;
 const GUTTER = 18;
 

@@ -16,7 +16,7 @@ export function askBlocks({ hires }: PlanOverview): readonly Block[] {
   return [
     table({
       caption: 'Positions to ask for',
-      density: 'compact',
+      density: 'dense',
       columns: [
         textColumn('Position', 2.4),
         textColumn('Ask by', 1.5),

@@ -18,7 +18,7 @@ export function limitBlocks(overview: PlanOverview): readonly Block[] {
 function limitTable(limits: readonly LimitRow[], quiet: readonly LimitRow[]): Block {
   return table({
     caption: 'What runs short first, without what is only proposed',
-    density: 'compact',
+    density: 'dense',
     columns: [
       textColumn('Resource', 1.4),
       textColumn('First short in', 2.3),

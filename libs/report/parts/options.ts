@@ -13,9 +13,9 @@ export function optionBlocks({ alternatives }: PlanOverview): readonly Block[] {
     table({
       caption: 'Options, doing less among them',
       note: 'Doing less is a legitimate decision. Each option is a part of this plan and not solved anew: a better one may exist.',
-      density: 'compact',
+      density: 'dense',
       columns: [
-        textColumn('Option', 1.7),
+        textColumn('Option', 1.4),
         ...alternatives.map(({ title }, index) =>
           textColumn(`${'ABCD'.charAt(index)}. ${title}`, 3),
         ),
@@ -26,11 +26,12 @@ export function optionBlocks({ alternatives }: PlanOverview): readonly Block[] {
           (one) => `${counted(one.sitesBuilt, 'site')}, ${squareFeetInWords(one.areaBuiltSqFt)}`,
         ),
         line(
-          'Capital; positions',
+          'Capital; hires',
           (one) => `${dollarsInWords(one.capitalDollars)}; ${dollarsInWords(one.positionDollars)}`,
         ),
-        line(`Care, last ${first.busySeason}`, ({ busySeasonHours }) =>
-          hoursInWords(busySeasonHours),
+        line(
+          `Last ${first.busySeason}`,
+          ({ busySeasonHours }) => `${hoursInWords(busySeasonHours)} of care`,
         ),
         line('Gives up', ({ givenUp }) => givenUp.join('; ') || 'Nothing that is promised'),
       ],

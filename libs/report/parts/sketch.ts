@@ -5,7 +5,7 @@ import { numberColumn, row, table, textColumn } from '../document/table.js';
 import { campusMapFigure } from '../figures/campus-map-figure.js';
 
 /** Tallest the sketch may be, in points. */
-const HEIGHT = 100;
+const HEIGHT = 84;
 
 /** The boundary with its neighbors, north arrow and scale bar, and its measures as a table. */
 export function sketchFigure({ site, name, areaSqFt, sketch }: SiteDossier): Figure {

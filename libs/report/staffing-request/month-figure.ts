@@ -7,7 +7,7 @@ import type { Figure } from '../document/figure.js';
 import type { Series } from '../figures/bars.js';
 import { seasonCareFigure } from '../figures/season-care-figure.js';
 
-const HEIGHT = 160;
+const HEIGHT = 126;
 
 /** Hours of each month of the year shown against the people already there. */
 export function monthFigure({ year, months }: StaffingRequest): Figure {

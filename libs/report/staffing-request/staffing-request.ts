@@ -38,10 +38,12 @@ export function staffingRequestDocument(
       peopleTable(staffing),
       ...askBlocks(overview),
       ...optionBlocks(overview),
-      caution('who does the work', [LABOR]),
-      smallPrint(bold('Not in the campus file: '), NOT_RECORDED),
+      caution('who does the work', [
+        LABOR,
+        [bold('Not in the campus file: '), { text: NOT_RECORDED }],
+      ]),
       signatures(
-        'Seen. A signature agrees to talk about these hours, not to a position or to money; local rules and agreements decide.',
+        'Seen. A signature agrees to talk about these hours, not to a position or to money.',
         ['Grounds superintendent', 'Program manager', 'Human resources or budget office'],
       ),
     ],
@@ -49,7 +51,7 @@ export function staffingRequestDocument(
 }
 
 const SHARED =
-  'The plan reckons by season. A season’s care and building are shared evenly among its months; students, courses and work days by the class days of each month. Hours are planning coefficients, mostly judgement, with no gain from practice counted: a forecast, not a staffing entitlement.';
+  'By month, a season’s care and building are shared evenly; students, courses and work days by class days. Planning coefficients, mostly judgement, with no gain from practice counted: a forecast, not a staffing entitlement.';
 
 const LABOR =
   'Volunteers, courses and students work beside represented staff and never in their place: check the labor agreements, overtime and work-study limits before anything is agreed. A course is instruction first.';
@@ -88,18 +90,20 @@ function studentSentence({ year, seasons }: StaffingRequest): string {
 function peopleTable({ year, people, seasons }: StaffingRequest): Block {
   return table({
     caption: `People already there in ${year}, in effective hours that the work can use`,
-    density: 'compact',
+    density: 'dense',
     columns: [
       textColumn('Who', 3.4),
       ...seasons.map(({ season }) => numberColumn(capitalized(season))),
     ],
     rows: [
-      ...people.map(({ name, bySeason }) => row(name, ...bySeason.map(wholeInWords))),
+      ...people
+        .filter(({ bySeason }) => bySeason.some((hours) => hours >= 0.5))
+        .map(({ name, bySeason }) => row(name, ...bySeason.map(wholeInWords))),
       total('All of them', (season) => season.people),
       total('Wanted', (season) => season.wanted),
       total('Undone', (season) => season.short),
     ],
-    note: 'Who may do only a part of the work is counted for that part. Undone can be more than wanted less people, since not everyone may do everything.',
+    note: 'Who may do only a part of the work is counted for that part, so undone can be more than wanted less people.',
   });
 
   function total(name: string, of: (season: StaffingRequest['seasons'][number]) => number) {

@@ -12,10 +12,10 @@ export function factRows(facts: SiteFacts): SiteFact[] {
     told('Organic matter', facts.organicMatterPercent, (value) => `${value}%`),
     told('Soil lead, screening', facts.leadMgPerKg, (value) => `${wholeInWords(value)} mg/kg`),
     told('Slope', facts.slopePercent, (value) => `${value}%`),
-    told('Sun, May to mid-September', facts.sunHours, (value) => `${value} hours a day`),
+    told('Sun', facts.sunHours, (value) => `${value} h a day, May to mid-September`),
     told('Walkers a day', facts.walkersPerDay, wholeInWords),
-    told('Distance to water', facts.waterFeet, (value) => `${wholeInWords(value)} ft`),
-    told('Distance to a kitchen', facts.kitchenFeet, (value) => `${wholeInWords(value)} ft`),
+    told('To water', facts.waterFeet, (value) => `${wholeInWords(value)} ft`),
+    told('To a kitchen', facts.kitchenFeet, (value) => `${wholeInWords(value)} ft`),
     told('Truck access', facts.truckAccess, (value) => (value ? 'yes' : 'no')),
     told('In root protection', facts.rootProtectedShare, (value) =>
       value === 0 ? 'none' : `${percentInWords(value)} of the site`,
