@@ -92,7 +92,8 @@ function highsOptions({
     output_flag: false,
     random_seed: seed,
     mip_feasibility_tolerance: FEASIBILITY,
-    ...(limits.seconds === undefined ? {} : { time_limit: limits.seconds }),
+    // Time may run out between asking what is left and starting the solve.
+    ...(limits.seconds === undefined ? {} : { time_limit: Math.max(0, limits.seconds) }),
     ...(limits.nodes === undefined ? {} : { mip_max_nodes: limits.nodes }),
     ...(limits.iterations === undefined ? {} : { simplex_iteration_limit: limits.iterations }),
     ...(relaxed ? { solver: 'simplex', presolve: 'off' } : {}),
