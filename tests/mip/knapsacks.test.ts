@@ -37,6 +37,12 @@ describe.each([LORIE_SAVAGE_KNAPSACK, ...OR_LIBRARY])('$name', (problem) => {
   });
 });
 
+test('time that ran out before the solve began is none left, and no error', () => {
+  const model = knapsackModel(LORIE_SAVAGE_KNAPSACK);
+  const { kind } = solver.solve(model, { limits: { seconds: -0.01 }, seed: 1 });
+  expect(['optimal', 'stopped', 'stopped-without-point']).toContain(kind);
+});
+
 test('Lorie-Savage: one dollar more is worth 3/22 in the first year and 41/22 in the second', () => {
   const model = knapsackModel(LORIE_SAVAGE_KNAPSACK);
   const relaxed = solver.solve(model, { limits: {}, seed: 1, relaxed: true });
