@@ -3,6 +3,7 @@ import { useKeptFocus } from './parts/kept-focus.js';
 import { Notice } from './parts/notice.js';
 import { useOpenForPrint } from './parts/open-for-print.js';
 import { ReachBanner } from './parts/reach-banner.js';
+import { ReloadNotice } from './parts/reload-notice.js';
 import { TitleBlock } from './parts/title-block.js';
 import { ViewLink } from './parts/view-link.js';
 import { ViewsNav } from './parts/views-nav.js';
@@ -33,9 +34,11 @@ export function Desk(): ReactNode {
       <ViewsNav />
       <ReachBanner onBack={desk.refresh} />
       <main id="main" ref={main} tabIndex={-1}>
-        <Suspense fallback={<p className="loading">{strings.states.loadingView}</p>}>
-          <Body desk={desk} />
-        </Suspense>
+        <ReloadNotice key={address.view}>
+          <Suspense fallback={<p className="loading">{strings.states.loadingView}</p>}>
+            <Body desk={desk} />
+          </Suspense>
+        </ReloadNotice>
       </main>
     </DeskContext>
   );

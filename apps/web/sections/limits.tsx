@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import type { LimitRow, PlanOverview } from '#explain/overview/plan-overview.js';
-import { amount, capitalized, dollars } from '../format/numbers.js';
+import { capitalized, dollars, wholeNumber } from '../format/numbers.js';
 import { DataTable, type Column } from '../parts/data-table.js';
 import { Section } from '../parts/section.js';
 import { strings } from '../strings.data.js';
@@ -38,5 +38,6 @@ export function Limits({ overview }: { readonly overview: PlanOverview }): React
 
 function shortBy({ shortBy: value, unit }: LimitRow): string {
   if (value === null) return '';
-  return unit === words.units.dollars ? dollars(value) : `${amount(value)} ${unit}`;
+  if (unit === words.units.dollars) return dollars(value);
+  return `${value < 1 ? words.underOne : wholeNumber(value)} ${unit}`;
 }

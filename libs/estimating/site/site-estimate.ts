@@ -51,6 +51,7 @@ export function estimateSite(of: SiteEstimateInput): SiteEstimate {
   const areas = componentAreas(site.areaSqFt, type.shares);
   const care = careByAge({ areas, care: campus.care }, TAIL_YEARS_SHOWN);
   const harvest = care.map((_, index) => harvestNode({ areas, care: campus.care }, index + 1));
+  const isHarvested = harvest.some(({ inputs }) => inputs.length > 0);
   return {
     site: site.id,
     buildType: type.id,
@@ -60,7 +61,7 @@ export function estimateSite(of: SiteEstimateInput): SiteEstimate {
     ],
     sections: {
       takeoff: takeoffSection(input, areas),
-      hours: [...installSection(input), ...care, ...harvest],
+      hours: [...installSection(input), ...care, ...(isHarvested ? harvest : [])],
       money: moneySection(input, areas, { care, harvest }),
       water: waterNodes({ campus, site, areas, overrides: input.overrides }),
       benefits: benefitSection(input, areas),

@@ -162,3 +162,15 @@ test('an address that names a plan not held leads to the newest one', async () =
   await page.getByRole('button', { name: 'Show the newest plan' }).click();
   await page.getByRole('heading', { level: 1, name: 'Landscape plan' }).waitFor();
 });
+
+test('a tab left open across a new build says that the page must be reloaded', async () => {
+  const { page } = await bench.open(undefined, undefined, '/');
+  await page.getByRole('navigation', { name: 'Views' }).waitFor();
+  await page.route('**/assets/*.js', (route) => route.fulfill({ status: 404, body: '' }));
+  await page.getByRole('link', { name: 'Set-up', exact: true }).click();
+  await page.getByRole('heading', { level: 1, name: 'could not be loaded' }).waitFor();
+  expect(await axeFindings(page)).toEqual([]);
+  await page.unroute('**/assets/*.js');
+  await page.getByRole('button', { name: 'Reload the page' }).click();
+  await page.getByRole('heading', { level: 1, name: 'Set-up' }).waitFor();
+});

@@ -24,7 +24,7 @@ function Node({ node }: { readonly node: EstimateNode }): ReactNode {
   return (
     <details onToggle={(event) => event.currentTarget.open && setOpened(true)}>
       <summary>
-        <span>{node.name}</span> <strong>{value}</strong>
+        <span>{node.name}:</span> <strong>{value}</strong>
       </summary>
       {wasOpened && (
         <div className="estimate-inner">

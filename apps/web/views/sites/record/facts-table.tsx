@@ -25,5 +25,6 @@ export function valueInWords(value: string | number | boolean, unit: string): st
   if (typeof value === 'boolean') return value ? words.yes : words.no;
   if (unit === 'share' && typeof value === 'number') return `${amount(value * 100)}%`;
   const text = typeof value === 'number' ? amount(value) : value;
+  if (unit === '%') return `${text}%`;
   return unit === '' ? text : `${text} ${unit}`;
 }

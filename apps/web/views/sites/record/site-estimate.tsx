@@ -1,5 +1,7 @@
 import { useCallback, useState, type ReactNode } from 'react';
 import { api, type SiteEstimates, type TypeEstimate } from '../../../api.js';
+import { dateInWords } from '../../../format/numbers.js';
+import { DataTable, type Column } from '../../../parts/data-table.js';
 import { FailureNote } from '../../../parts/failure-note.js';
 import { useLoaded } from '../../../state/use-loaded.js';
 import { strings } from '../../../strings.data.js';
@@ -30,6 +32,8 @@ export function SiteEstimate({ campusId, version, site }: SiteEstimateProps): Re
         <>
           <Types estimates={loaded.value.estimates} />
           <Suitability estimates={loaded.value.estimates} />
+          <OtherGates estimates={loaded.value.estimates} />
+          <p className="quiet">{loaded.value.estimates.notes.join(' ')}</p>
         </>
       )}
     </section>
@@ -78,7 +82,44 @@ function Suitability({
   );
 }
 
-const sections = ['takeoff', 'hours', 'money', 'benefits'] as const;
+const gateColumns: readonly Column[] = [
+  { head: words.gate, kind: 'head' },
+  { head: words.status, kind: 'text' },
+  { head: words.measured, kind: 'words' },
+  { head: words.clearedBy, kind: 'words' },
+];
+
+/** Gates that nobody stated, and what the measures say beside those that are. */
+function OtherGates({ estimates: { gates } }: { readonly estimates: SiteEstimates }): ReactNode {
+  const told = gates.filter(({ basis, measured }) => basis !== 'stated' || measured !== null);
+  if (told.length === 0) return null;
+  return (
+    <DataTable
+      caption={words.otherGatesCaption}
+      columns={gateColumns}
+      rows={told.map((gate, index) => ({
+        key: `${gate.kind} ${index}`,
+        cells: [
+          gateName(gate.kind),
+          gate.basis === 'stated' ? words.statedAbove : words.statuses[gate.status],
+          [gate.measured ?? gate.note, ...(gate.asOf === null ? [] : [asOf(gate.asOf)])].join(' '),
+          [gate.clearedBy, gate.ask === '' ? '' : words.ask(gate.ask)].join(' ').trim(),
+        ],
+      }))}
+    />
+  );
+}
+
+function gateName(kind: string): string {
+  const names: Readonly<Record<string, string>> = words.gateNames;
+  return names[kind] ?? kind;
+}
+
+function asOf(date: string): string {
+  return words.asOf(dateInWords(date));
+}
+
+const sections = ['takeoff', 'hours', 'money', 'water', 'benefits'] as const;
 
 function Estimate({ estimate }: { readonly estimate: TypeEstimate }): ReactNode {
   return (
