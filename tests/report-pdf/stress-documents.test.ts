@@ -3,6 +3,7 @@
  * over 50 years with the longest names, and one year with no gift.
  */
 import { expect, test } from 'vitest';
+import { documentProblems } from '#report/document/document-problems.js';
 import { documentOf, usualDocuments } from '#planning/documents/plan-documents.js';
 import { renderPdf } from '#report-pdf/render-pdf.js';
 import { expectTidy } from '../support/pdf/tidy.js';
@@ -31,6 +32,21 @@ test('a long-range plan of 120 sites and 50 years: in 5 s and 300 MB, nothing cl
   expectTidy(pdf, A4_SIDE);
   expect(allElements(pdf, 'Figure')).toHaveLength(2);
 }, 240_000); // Some seconds alone; minutes where many other programs run.
+
+test('every document of a campus without any money is written', () => {
+  const file = stressFile({ sites: 3, years: 1, gifts: 'none' });
+  const funds = file.funds.map(({ yearlyInflows: _, ...fund }) => ({
+    ...fund,
+    openingBalanceDollars: 0,
+    floorDollars: 0,
+    inflows: [],
+  }));
+  const free = { existingSites: [], standingCosts: [], commitments: [] };
+  const source = constructedSource({ ...file, ...free, funds });
+  for (const wish of usualDocuments(source)) {
+    expect(documentProblems(documentOf(source, wish, EDITION))).toEqual([]);
+  }
+});
 
 test('every document of one year with no gift is tidy', async () => {
   const source = constructedSource(stressFile({ sites: 12, years: 1, gifts: 'none' }));

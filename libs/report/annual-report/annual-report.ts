@@ -13,7 +13,7 @@ import { planDocument, type Edition } from '../document/edition.js';
 import { bold, type Inline } from '../document/inline.js';
 import type { Block, PlanDocument } from '../document/plan-document.js';
 import { numberColumn, row, table, textColumn, type Row } from '../document/table.js';
-import { heading, list } from '../document/text-blocks.js';
+import { heading, list, paragraph } from '../document/text-blocks.js';
 import { aboutBlocks } from '../parts/about.js';
 import { cautionBox } from '../parts/caution-box.js';
 import { commitmentTable } from '../parts/commitments.js';
@@ -83,6 +83,7 @@ function yards(amount: number): string {
 
 function moneyTable({ funds, firstYear }: PlanOverview): Block {
   const rows = funds.filter(({ year }) => year === firstYear);
+  if (rows.length === 0) return paragraph(`No fund brings or holds money in ${firstYear}.`);
   const text = (dollars: number) => `$${wholeInWords(dollars)}`;
   return table({
     caption: `Money of ${firstYear}, by fund`,

@@ -2,7 +2,7 @@ import type { PlanOverview, SeasonRow } from '#explain/overview/plan-overview.js
 import { capitalized, wholeInWords } from '#units/in-words.js';
 import type { Block } from '../document/plan-document.js';
 import { numberColumn, row, table, textColumn } from '../document/table.js';
-import { heading } from '../document/text-blocks.js';
+import { heading, paragraph } from '../document/text-blocks.js';
 import { wanted } from '../parts/season.js';
 import { thousands } from '../parts/words.js';
 
@@ -86,6 +86,7 @@ function moneyTable({ money }: PlanOverview): Block {
 
 function fundTable({ funds }: PlanOverview): Block {
   const names = new Map(funds.map(({ fund, name }) => [fund, name]));
+  if (names.size === 0) return paragraph('No fund brings or holds money in any year of the plan.');
   const sum = (fund: string, of: 'received' | 'spent' | 'lapsed') =>
     funds.filter((one) => one.fund === fund).reduce((total, one) => total + one[of], 0);
   return table({
