@@ -9,7 +9,7 @@ import type { StartAdapters, StartOptions } from './start-options.js';
 
 /**
  * Starts the store, the api and a solver, loads the demo campus into an empty store, waits for its
- * plan, writes its brief, and then serves until told to stop. Answers the exit code.
+ * plan, writes its documents, and then serves until told to stop. Answers the exit code.
  */
 export async function runStart(adapters: StartAdapters, wish: StartOptions): Promise<number> {
   const failed = new AbortController();

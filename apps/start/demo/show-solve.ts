@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import type { OpenStore } from '#persistence/open-store.js';
 import type { CampusSummary } from '#planning/ports/campus-store.js';
 import type { SolveRequest } from '#planning/solve-request.js';
-import { writeDocument } from '#planning/use-cases/write-document.js';
+import { listDocuments, writeDocument } from '#planning/use-cases/write-document.js';
 import type { StartAdapters, StartOptions } from '../start-options.js';
 import { progressStage, progressText } from '../terminal/progress-text.js';
 import { followSolve } from './follow-solve.js';
@@ -35,20 +35,40 @@ export async function showSolve(context: ShowContext): Promise<void> {
   else await showPlan(context, request.planId);
 }
 
-async function showPlan({ adapters, options, store }: ShowContext, planId: string): Promise<void> {
+async function showPlan(context: ShowContext, planId: string): Promise<void> {
+  const { adapters, options, store } = context;
   const { outFolder, terminal } = options;
   const plan = await store.plans.load(planId);
-  const outcome = await writeDocument(
-    { ...store, ...adapters },
-    { planId, fileName: 'administration-brief.pdf', paper: 'letter' },
-  );
-  if (plan === null || outcome.kind !== 'written') throw new Error(`plan ${planId} is gone`);
-  await mkdir(outFolder, { recursive: true });
-  const path = join(outFolder, outcome.document.fileName);
-  await writeFile(path, outcome.document.bytes);
-  terminal.say(`A verified plan (${plan.ending}):`);
+  if (plan === null) throw new Error(`plan ${planId} is gone`);
+  terminal.say(`A verified plan (${ENDINGS[plan.ending] ?? plan.ending}):`);
   adapters.headline(plan.overview).forEach((line) => terminal.say(`  ${line}`));
-  terminal.say(`The administration brief is in ${path}`);
+  terminal.say('Writing its documents ...');
+  const names = await writeDocuments(context, planId);
+  terminal.say(`In ${outFolder}:`);
+  names.forEach((name) => terminal.say(`  ${name}`));
+}
+
+const ENDINGS: Readonly<Record<string, string>> = {
+  proven: 'proven best',
+  'time-limit': 'the best found in the time',
+  'work-limit': 'the best found with the work allowed',
+  cancelled: 'the best found until it was stopped',
+};
+
+/** Writes the documents that a plan usually has into the folder for them, and answers their names. */
+async function writeDocuments(context: ShowContext, planId: string): Promise<string[]> {
+  const { adapters, options, store } = context;
+  const ports = { ...store, ...adapters };
+  await mkdir(options.outFolder, { recursive: true });
+  const names: string[] = [];
+  for (const { fileName } of (await listDocuments(ports, planId)) ?? []) {
+    if (options.stopping.aborted) break;
+    const outcome = await writeDocument(ports, { planId, fileName, paper: 'letter' });
+    if (outcome.kind !== 'written') throw new Error(`${fileName} of plan ${planId} is gone`);
+    await writeFile(join(options.outFolder, fileName), outcome.document.bytes);
+    names.push(fileName);
+  }
+  return names;
 }
 
 function withoutPlan({ conflict, ending, problem }: SolveRequest): string {

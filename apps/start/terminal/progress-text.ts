@@ -13,7 +13,11 @@ export function progressText(
   return `${elapsed}, ${progress.message}, ${gapText(progress)}`;
 }
 
+const PROMISE = 'commitment:';
+
+/** A promise is counted in sites and years, of which a gap in percent says nothing. */
 function gapText({ gap, tier }: SolveProgress): string {
+  if (tier?.startsWith(PROMISE)) return `now on the promise ${tier.slice(PROMISE.length)}`;
   const of = tier === null ? '' : ` (${tier})`;
   return gap === null ? `gap not known yet${of}` : `gap ${(gap * 100).toFixed(1)} %${of}`;
 }

@@ -34,6 +34,10 @@ const known = {
   message: 'best plan so far builds 23 of 32 sites',
 };
 const withPlan: SolveRequest = { ...solving, progress: known };
+const onPromise: SolveRequest = {
+  ...solving,
+  progress: { ...known, gap: 1, tier: 'commitment:site-a-year' },
+};
 const unknown: SolveRequest = { ...solving, progress: { ...known, gap: null, tier: null } };
 
 test.each([
@@ -42,6 +46,7 @@ test.each([
   [solving, '12 s, starting'],
   [withPlan, '12 s, best plan so far builds 23 of 32 sites, gap 3.4 % (benefit)'],
   [unknown, '12 s, best plan so far builds 23 of 32 sites, gap not known yet'],
+  [onPromise, '12 s, best plan so far builds 23 of 32 sites, now on the promise site-a-year'],
 ])('a solve under way in one line: %#', (request, line) => {
   expect(progressText(request, now)).toBe(line);
 });

@@ -73,7 +73,7 @@ describe.sequential('npm start', () => {
   });
 
   test(
-    'on an empty folder: loads the demo, solves, writes the brief, is ready, and Ctrl-C ends all of it',
+    'on an empty folder: loads the demo, solves, writes the documents, is ready, and Ctrl-C ends all of it',
     async () => {
       const first = start(folder, port);
       await first.says('\nready\n');
@@ -81,10 +81,10 @@ describe.sequential('npm start', () => {
       const chosen = /Port (\d+) is taken, so (\d+) is used\./.exec(first.output());
       expect(chosen?.[1]).toBe(String(port));
       expect(first.output()).toMatch(/\d+ s, best plan so far .*, gap 10\.0 % \(benefit\)/);
-      expect(first.output()).toContain('A verified plan (proven):');
+      expect(first.output()).toContain('A verified plan (proven best):');
       expect(first.output()).toContain('Next: Tamarack Vale');
       const brief = join(folder, 'out', 'administration-brief.pdf');
-      expect(first.output()).toContain(brief);
+      expect(first.output()).toContain(`In ${join(folder, 'out')}:\n  administration-brief.pdf\n`);
       expect(readFileSync(brief, 'utf8')).toContain('%PDF');
       const health = await fetch(`http://127.0.0.1:${chosen?.[2]}/api/health`);
       expect(await health.json()).toEqual({ status: 'ok' });

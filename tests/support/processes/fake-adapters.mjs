@@ -39,7 +39,13 @@ export const overview = { of: async (campus) => ({ headline: `Next: ${campus.nam
 export const headline = (shown) => [shown.headline];
 
 export const writer = {
-  list: async () => [],
+  list: async () => [
+    {
+      kind: 'administration-brief',
+      title: 'Administration brief',
+      fileName: 'administration-brief.pdf',
+    },
+  ],
   write: async ({ overview: shown }, fileName) => ({
     kind: 'administration-brief',
     fileName,
