@@ -43,8 +43,9 @@ function standing({ planned, gates }: SiteDossier): (string | ReturnType<typeof 
   if (!planned) {
     return [bold('Not in this plan.'), ` Told as if it were prepared in the first year.${gate}`];
   }
-  const { prepared, planted } = planned;
-  return [bold(`Planned to be prepared in ${prepared} and planted in ${planted}.`), gate];
+  const { prepared, planted, change } = planned;
+  const later = change ? ` At the age of ${counted(change.age, 'year')}: ${change.name}.` : '';
+  return [bold(`Planned to be prepared in ${prepared} and planted in ${planted}.`), later + gate];
 }
 
 function openBox({ openQuestions, cautions }: SiteDossier): Block {

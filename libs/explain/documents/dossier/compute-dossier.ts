@@ -1,5 +1,5 @@
 import { plantingLabel } from '#domain/calendar.js';
-import { buildType, candidate, type Campus } from '#domain/campus.js';
+import { buildType, candidate, type Campus, laterChange } from '#domain/campus.js';
 import { preparedYears, type Placement } from '#domain/plan.js';
 import type { CandidateSite } from '#domain/site.js';
 import { careTail, tailTotals, type TailYear } from '#estimating/cost/care-tail.js';
@@ -67,10 +67,13 @@ function outsidePlan(campus: Campus, id: string): Placement {
   return { site: id, buildType: first, year: campus.calendar.firstYear };
 }
 
-function plannedIn({ calendar }: Campus, placement: Placement): SiteDossier['planned'] {
+function plannedIn(campus: Campus, placement: Placement): SiteDossier['planned'] {
+  const { calendar } = campus;
   const inWords = (of: (year: FiscalYear) => string) =>
     preparedYears(placement).map(of).join(', its second half ');
+  const { change } = placement;
   return {
+    ...(change ? { change: { name: laterChange(campus, change.id).name, age: change.age } } : {}),
     year: fiscalYearLabel(placement.year),
     prepared: inWords((year) => preparing(calendar, year)),
     planted: inWords((year) => plantingLabel(calendar, year)),

@@ -16,6 +16,8 @@ export interface SiteDossier {
     readonly year: string;
     readonly prepared: string;
     readonly planted: string;
+    /** What is made of it later, with the age of the site. Left out: it stays as it was built. */
+    readonly change?: { readonly name: string; readonly age: number };
   } | null;
   readonly cost: CostBand;
   readonly sketch: SiteSketch;
