@@ -18,6 +18,7 @@ const nasty = fc.constantFrom(
   'unknown',
   '_x0041_',
   '1,5',
+  '\u007f\u000e',
 );
 /** No NUL: it marks a table that is not in UTF-8, which is refused as a whole. */
 const anyText = fc

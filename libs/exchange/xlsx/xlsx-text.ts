@@ -1,8 +1,8 @@
-const CONTROL = /[\u0000-\u0008\u000b-\u001f]/g;
+const CONTROL = /[\u0000-\u0008\u000b-\u001f\u007f-\u009f]/g;
 
 /**
- * A text as ISO/IEC 29500 (18.4, ST_Xstring) has it: characters that XML cannot hold as `_xHHHH_`, and
- * a text that looks like such an escape escaped itself.
+ * A text as ISO/IEC 29500 (18.4, ST_Xstring) has it: control characters, which XML cannot hold or which
+ * get lost on the way, as `_xHHHH_`, and a text that looks like such an escape escaped itself.
  */
 export function toXstring(text: string): string {
   return text
