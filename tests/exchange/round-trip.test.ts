@@ -19,6 +19,8 @@ const nasty = fc.constantFrom(
   '_x0041_',
   '1,5',
   '\u007f\u000e',
+  '\u{10fffe}\u0001',
+  '\uffff',
 );
 /** No NUL: it marks a table that is not in UTF-8, which is refused as a whole. */
 const anyText = fc
