@@ -54,6 +54,17 @@ volunteers.effectiveness | share | 0.35 0.45 0.6 | 0 1 | judgement 2026
 leaders.people-each | people/leader | 8 10 15 | 1 40 | published 2026
 leaders.minors-each | people/leader | 4 6 8 | 1 20 | common practice 2026
 leaders.power-equipment-each | people/leader | 1 1 1 | 1 1 | common practice 2026
+futures.pledged-arrives | share | 0.8 0.9 0.97 | 0 1 | judgement 2026
+futures.hoped-for-arrives | share | 0.3 0.5 0.7 | 0 1 | judgement 2026
+futures.work-day-lost | share of work days | 0.03 0.08 0.15 | 0 1 | judgement 2026
+futures.staff-leave | share/yr | 0.08 0.14 0.25 | 0 1 | judgement 2026
+futures.vacancy-seasons | seasons | 1 2 4 | 0 20 | judgement 2026
+futures.compost-spread | share | 0.1 0.25 0.4 | 0 1 | judgement 2026
+futures.construction-price-shock | share/yr | 0.01 0.03 0.05 | 0 0.3 | judgement 2026
+futures.wages-price-shock | share/yr | 0.002 0.005 0.01 | 0 0.3 | judgement 2026
+futures.supplies-price-shock | share/yr | 0.01 0.025 0.05 | 0 0.3 | judgement 2026
+futures.price-shock-carried | share | 0 0.5 0.8 | 0 0.95 | judgement 2026
+futures.works-slip | share/yr | 0.15 0.3 0.5 | 0 0.9 | judgement 2026
 care.annual-bed.first-year | h/1,000 sf-yr | 100 150 200 | 0 1000 | published 2026
 care.annual-bed.mature | h/1,000 sf-yr | 80 120 160 | 0 1000 | published 2026
 care.annual-bed.decay | 1/yr | 0.4 0.7 1.2 | 0 5 | judgement 2026
