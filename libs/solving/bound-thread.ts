@@ -1,6 +1,7 @@
 /** The thread that proves while another searches; started by `solveInThread`. */
 import { workerData } from 'node:worker_threads';
 import { boundCampus } from '#optimizer/solve/bound-campus.js';
+import { quietSurroundings } from '#optimizer/solve/quiet-surroundings.js';
 import { loadHighsSolver } from '#solver-highs/highs-solver.js';
 import type { ThreadOrder } from './messages.js';
 import { partnerAt } from './partner-port.js';
@@ -13,12 +14,9 @@ if (!order.partner) throw new Error('a bounding thread needs a partner');
 boundCampus(order.campus, solver, {
   settings: order.settings,
   around: {
-    elapsed: () => (performance.now() - began) / 1000,
+    ...quietSurroundings(() => (performance.now() - began) / 1000),
     shouldStop: () => Atomics.load(stop, 0) === 1,
     partner: partnerAt(order.partner),
-    onProgress: () => undefined,
-    onNoPlan: () => undefined,
-    onPlan: () => undefined,
   },
 });
 order.partner.close();

@@ -5,17 +5,16 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import fc from 'fast-check';
 import type { Campus } from '#domain/campus.js';
-import { campusCharges } from '#estimating/site-charges/campus-charges.js';
 import type { Solver } from '#mip/solver.js';
-import { completePlan } from '#optimizer/allocate/complete-plan.js';
-import { solveCampus, type SolveResult } from '#optimizer/solve/solve-campus.js';
+import type { SolveResult } from '#optimizer/solve/solve-campus.js';
 import { benefitPlace, tiersOf } from '#optimizer/tiers/tier-list.js';
-import { compareTiers, tierValues } from '#optimizer/tiers/tier-values.js';
+import { compareTiers } from '#optimizer/tiers/tier-values.js';
 import { checkPlan } from '#rules/check-plan.js';
 import { loadHighsSolver } from '#solver-highs/highs-solver.js';
 import { cents } from '#units/cents.js';
 import { fiscalYear } from '#units/fiscal-year.js';
-import { everyDecision } from '../support/tiny/every-decision.js';
+import { solveHere } from '../support/solve-here.js';
+import { bestOfAll } from '../support/tiny/best-of-all.js';
 import { promise } from '../support/tiny/promises.js';
 import { tinyCampus, tinyFund, tinyPool, tinySite } from '../support/tiny/tiny-campus.js';
 
@@ -25,29 +24,7 @@ beforeAll(async () => {
 });
 
 function solveFully(campus: Campus): SolveResult {
-  return solveCampus(campus, solver, {
-    settings: { seed: 1 },
-    around: {
-      elapsed: () => 0,
-      shouldStop: () => false,
-      onProgress: () => undefined,
-      onPlan: () => undefined,
-      onNoPlan: () => undefined,
-    },
-  });
-}
-
-/** Tier values of the best of all decisions; `undefined` where none passes every check. */
-function bestOfAll(campus: Campus): number[] | undefined {
-  const charges = campusCharges(campus);
-  let best: number[] | undefined;
-  for (const decisions of everyDecision(campus)) {
-    const { plan, shortages } = completePlan(campus, decisions, charges);
-    if (shortages.length > 0 || checkPlan(campus, plan).length > 0) continue;
-    const values = tierValues(campus, plan, charges);
-    if (!best || compareTiers(campus, values, best) < 0) best = values;
-  }
-  return best;
+  return solveHere(campus, solver);
 }
 
 function expectSameAsBruteForce(campus: Campus): void {

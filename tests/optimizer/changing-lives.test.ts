@@ -15,12 +15,13 @@ import { allocateMoney } from '#optimizer/allocate/money.js';
 import { everyLifecycle, possibleLifecycles } from '#optimizer/columns/lifecycles.js';
 import { applyLife, decisionsOf, emptyState } from '#optimizer/search/state.js';
 import { CLASS_COUNT, tablesOf } from '#optimizer/search/tables.js';
-import { solveCampus, type SolveResult } from '#optimizer/solve/solve-campus.js';
+import type { SolveResult } from '#optimizer/solve/solve-campus.js';
 import { tiersOf } from '#optimizer/tiers/tier-list.js';
 import { TASK_CLASSES } from '#domain/labor.js';
 import { loadHighsSolver } from '#solver-highs/highs-solver.js';
 import { cents } from '#units/cents.js';
 import { fiscalYear } from '#units/fiscal-year.js';
+import { solveHere } from '../support/solve-here.js';
 import { bestOfAll, expectBest } from '../support/tiny/best-of-all.js';
 import { changingCampus, UNSURE_WORKS } from '../support/tiny/changing-campus.js';
 import { promise } from '../support/tiny/promises.js';
@@ -32,14 +33,7 @@ beforeAll(async () => {
 });
 
 function solveFully(campus: Campus): SolveResult {
-  const around = {
-    elapsed: () => 0,
-    shouldStop: () => false,
-    onProgress: () => undefined,
-    onPlan: () => undefined,
-    onNoPlan: () => undefined,
-  };
-  return solveCampus(campus, solver, { settings: { seed: 1 }, around });
+  return solveHere(campus, solver);
 }
 
 function crew(hours: number) {

@@ -3,6 +3,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import type { Campus } from '#domain/campus.js';
 import type { Decisions, Plan } from '#domain/plan.js';
 import type { Solver } from '#mip/solver.js';
+import { quietSurroundings } from '#optimizer/solve/quiet-surroundings.js';
 import { solveCampus, type SolveResult } from '#optimizer/solve/solve-campus.js';
 import { checkPlan } from '#rules/check-plan.js';
 import { loadHighsSolver } from '#solver-highs/highs-solver.js';
@@ -20,11 +21,8 @@ function solveFrom(campus: Campus, start?: Decisions): { result: SolveResult; fi
     settings: { seed: 1 },
     ...(start ? { start } : {}),
     around: {
-      elapsed: () => 0,
-      shouldStop: () => false,
-      onProgress: () => undefined,
+      ...quietSurroundings(() => 0),
       onPlan: (plan) => (first ??= plan),
-      onNoPlan: () => undefined,
     },
   });
   return { result, ...(first ? { first } : {}) };

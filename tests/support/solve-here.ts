@@ -1,6 +1,7 @@
 import type { Campus } from '#domain/campus.js';
 import type { Solver } from '#mip/solver.js';
 import type { SolveSettings } from '#optimizer/solve/settings.js';
+import { quietSurroundings } from '#optimizer/solve/quiet-surroundings.js';
 import { solveCampus, type SolveResult } from '#optimizer/solve/solve-campus.js';
 
 /** Solves in this thread, to the end unless the settings say otherwise, and tells nothing meanwhile. */
@@ -12,12 +13,8 @@ export function solveHere(
   const began = performance.now();
   return solveCampus(campus, solver, {
     settings,
-    around: {
-      elapsed: () => (settings.seconds === undefined ? 0 : (performance.now() - began) / 1000),
-      shouldStop: () => false,
-      onProgress: () => undefined,
-      onPlan: () => undefined,
-      onNoPlan: () => undefined,
-    },
+    around: quietSurroundings(() =>
+      settings.seconds === undefined ? 0 : (performance.now() - began) / 1000,
+    ),
   });
 }

@@ -3,9 +3,8 @@ import { placementKey, type Decisions } from '#domain/plan.js';
 import type { Lifecycle } from '#rules/columns.js';
 import { emptyState, type SearchState } from '../search/state.js';
 import type { Tables } from '../search/tables.js';
-import { admissible } from './admissible.js';
 import { mustHave } from './musts.js';
-import { isServed, tryLife } from './try-life.js';
+import { isServed, placeFirst } from './try-life.js';
 
 /**
  * As much of an earlier plan as this campus admits: what is fixed or promised by name first, in the
@@ -27,8 +26,7 @@ export function adopt(tables: Tables, earlier: Decisions): SearchState | undefin
     (same.has(placementKey(l.placement)) ? 0 : 0.25);
   const nearest = (lives: readonly Lifecycle[]) =>
     [...lives].sort((a, b) => distance(a) - distance(b) || a.yearIndex - b.yearIndex);
-  const place = (lives: readonly Lifecycle[]) =>
-    nearest(lives).some((l) => admissible(campus, state.lives, l) && tryLife(state, l));
+  const place = (lives: readonly Lifecycle[]) => placeFirst(state, nearest(lives));
   for (const group of mustHave(tables, 'binding')) {
     if (!group.some((l) => state.lives.has(l)) && !place(group)) return undefined;
   }

@@ -3,8 +3,7 @@ import { CARE_CLASSES, SETTLED_AGE } from '#estimating/site-charges/type-profile
 import { emptyState, type SearchState } from '../search/state.js';
 import type { Tables } from '../search/tables.js';
 import { mustHave, promisedByYear, type NamedStrength } from './musts.js';
-import { admissible } from './admissible.js';
-import { isServed, tryLife } from './try-life.js';
+import { isServed, placeFirst } from './try-life.js';
 
 /** How a construction orders the lives that it tries. Higher is tried first. */
 export type Score = (life: Lifecycle) => number;
@@ -82,11 +81,6 @@ function ordered(lives: readonly Lifecycle[], score: Score): Lifecycle[] {
         (a.life.site < b.life.site ? -1 : Number(a.life.site > b.life.site)),
     )
     .map(({ life }) => life);
-}
-
-function placeFirst(state: SearchState, lives: readonly Lifecycle[]): boolean {
-  const { campus } = state.tables.ground;
-  return lives.some((life) => admissible(campus, state.lives, life) && tryLife(state, life));
 }
 
 function countIn(state: SearchState, year: number): number {

@@ -5,7 +5,7 @@ import { checkPrecedence } from '#rules/precedence/check.js';
 import { randomBelow, shuffled, type Random } from '#units/random.js';
 import { admissible } from '../construct/admissible.js';
 import { mustHave, promisedByYear } from '../construct/musts.js';
-import { isServed, tryLife } from '../construct/try-life.js';
+import { isServed, restoreLives, tryLife } from '../construct/try-life.js';
 import { clearHires } from '../search/clear-hires.js';
 import { applyLife, decisionsOf, type SearchState } from '../search/state.js';
 import { aspirationPoints } from '../tiers/plan-benefit.js';
@@ -55,7 +55,7 @@ export function ruinAndRecreate(state: SearchState, settings: RuinSettings): voi
     recreate({ state, bySite, random: settings.random, ranking: nextRanking(), failed: new Set() });
     const values = isServed(state) ? judged(state) : undefined;
     if (!values || !acceptable(values, { current, best, loss: toleratedLoss(round) })) {
-      restore(state, before);
+      restoreLives(state, before);
       continue;
     }
     current = values;
@@ -171,7 +171,7 @@ function openSites({ state, bySite }: Recreation): string[] {
 
 function fillPromisedYears(of: Recreation): void {
   const { state, bySite, ranking } = of;
-  const lacking = promisedByYear(state.tables).map(Number);
+  const lacking = [...promisedByYear(state.tables)];
   for (const life of state.lives) lacking[life.yearIndex] = (lacking[life.yearIndex] ?? 0) - 1;
   const isLacking = (l: Lifecycle) => (lacking[l.yearIndex] ?? 0) > 0;
   const open = openSites(of).flatMap((site) => (bySite.get(site) ?? []).filter(isLacking));
@@ -200,11 +200,4 @@ function placeOne({ state, failed }: Recreation, lives: readonly Lifecycle[]): b
     if (!placed) failed.add(life);
     return placed;
   });
-}
-
-function restore(state: SearchState, before: ReadonlySet<Lifecycle>): void {
-  for (const life of [...state.lives]) if (!before.has(life)) applyLife(state, life, -1);
-  for (const life of before) if (!state.lives.has(life)) applyLife(state, life, 1);
-  clearHires(state);
-  if (!isServed(state)) throw new Error('a plan that was served is not when it is put back');
 }

@@ -1,9 +1,7 @@
 import type { Campus } from '#domain/campus.js';
 import type { Decisions } from '#domain/plan.js';
-import { campusCharges } from '#estimating/site-charges/campus-charges.js';
 import { seededRandom } from '#units/random.js';
-import type { Ground } from '../columns/add-columns.js';
-import { possibleLifecycles } from '../columns/lifecycles.js';
+import { groundOf } from '../columns/ground-of.js';
 import { adopt } from '../construct/adopt.js';
 import { construct, RECIPES } from '../construct/construct.js';
 import { ruinAndRecreate } from '../improve/ruin-and-recreate.js';
@@ -11,6 +9,7 @@ import { decisionsOf, type SearchState } from '../search/state.js';
 import { stateOf } from '../search/state-of.js';
 import { tablesOf, type Tables } from '../search/tables.js';
 import { judgeDecisions, type Incumbent } from '../solve/incumbent.js';
+import { quietSurroundings } from '../solve/quiet-surroundings.js';
 import { solveCampus } from '../solve/solve-campus.js';
 import { compareTiers } from '../tiers/tier-values.js';
 import { fillPromisedYears } from './fill-years.js';
@@ -39,13 +38,7 @@ function proven(
   const { report, plan } = solveCampus(campus, solver, {
     settings: { seed },
     ...(start ? { start } : {}),
-    around: {
-      elapsed,
-      shouldStop: () => false,
-      onProgress: () => undefined,
-      onNoPlan: () => undefined,
-      onPlan: () => undefined,
-    },
+    around: quietSurroundings(elapsed),
   });
   if (!plan)
     return { ...NOTHING, ending: report.ending === 'no-plan' ? 'impossible' : 'not-found' };
@@ -59,9 +52,7 @@ function proven(
 }
 
 function searched(order: ResolveOrder, means: ResolveMeans): Unclocked {
-  const { campus } = order;
-  const charges = campusCharges(campus);
-  const ground: Ground = { campus, charges, lifecycles: possibleLifecycles(campus, charges) };
+  const ground = groundOf(order.campus);
   const done = () => order.seconds !== undefined && means.elapsed() >= order.seconds;
   if (order.wish === 'exists') return planExists(ground, order, { ...means, done });
   const tables = tablesOf(ground);

@@ -3,6 +3,7 @@ import { Board } from '../solve/board.js';
 import { secondsLimit } from '../solve/budget.js';
 import type { Incumbent } from '../solve/incumbent.js';
 import { boundByPeople, Relaxations } from '../solve/part-solve.js';
+import { quietSurroundings } from '../solve/quiet-surroundings.js';
 import { tierResult } from '../solve/tier-report.js';
 import { tiersOf } from '../tiers/tier-list.js';
 import type { ResolveOrder } from './order.js';
@@ -53,12 +54,6 @@ function boardFor(
   const on = { ground, tiers: tiersOf(ground.campus), solver: means.solver };
   return new Board(on, {
     settings: { seed, ...(seconds === undefined ? {} : { seconds }) },
-    around: {
-      elapsed: means.elapsed,
-      shouldStop: () => false,
-      onProgress: () => undefined,
-      onNoPlan: () => undefined,
-      onPlan: () => undefined,
-    },
+    around: quietSurroundings(means.elapsed),
   });
 }

@@ -108,6 +108,22 @@ export class Board {
     return this.best?.values.slice(0, place) ?? [];
   }
 
+  /** Names the question of a tier: its place, and what the tiers before it are held at. */
+  question(place: number): string {
+    return `${place}:${this.held(place).join(',')}`;
+  }
+
+  /** Whether a question need not be asked on: no time, proven, or another plan holds earlier tiers otherwise. */
+  isOver(place: number, held: readonly number[]): boolean {
+    this.hear();
+    return this.shouldStop() || this.closeEnough(place) || !this.holds(held);
+  }
+
+  /** Whether the best plan still has these values in its first tiers. */
+  holds(held: readonly number[]): boolean {
+    return held.every((v, i) => v === this.best?.values[i]);
+  }
+
   heldTiers(place: number): HeldTiers {
     const values = this.held(place);
     return new Map(this.on.tiers.slice(0, place).map((t, i) => [t.name, values[i] ?? 0]));

@@ -1,8 +1,8 @@
 import type { Campus } from '#domain/campus.js';
 import type { Solver } from '#mip/solver.js';
 import { Board } from './board.js';
-import { isQuick } from './budget.js';
-import { groundOf } from './ground-of.js';
+import { isQuick, secondsLimit } from './budget.js';
+import { groundOf } from '../columns/ground-of.js';
 import { boundByPeople, reachFor, Relaxations, solvePart } from './part-solve.js';
 import type { SolveRun } from './settings.js';
 import { tiersOf } from '../tiers/tier-list.js';
@@ -37,7 +37,7 @@ function tellPrices(board: Board, relaxations: Relaxations): void {
     board.run.around.partner?.pause();
     board.hear();
   }
-  const limits = () => ({ seconds: Math.max(0.1, board.secondsLeft()) });
+  const limits = () => secondsLimit(board.secondsLeft());
   for (let place = 0; place < board.benefit && !board.shouldStop(); place++) {
     const reach = reachFor(board, place, { goal: 'one-better', limits: limits() });
     if (!reach) continue;
@@ -54,33 +54,26 @@ interface Proof {
   readonly givenUp: Set<string>;
 }
 
-function keyOf(board: Board, place: number): string {
-  return `${place}:${board.held(place).join(',')}`;
-}
-
 function openPlace(board: Board, givenUp: ReadonlySet<string>): number | undefined {
   if (!board.best) return undefined;
   for (let place = 0; place <= board.benefit; place++) {
-    if (!board.closeEnough(place) && !givenUp.has(keyOf(board, place))) return place;
+    if (!board.closeEnough(place) && !givenUp.has(board.question(place))) return place;
   }
   return undefined;
 }
 
 function proveTier({ board, relaxations, givenUp }: Proof, place: number): void {
-  const key = keyOf(board, place);
+  const key = board.question(place);
+  const held = board.held(place);
   const total = board.run.settings.seconds ?? Infinity;
   const left = board.secondsLeft();
   const most = place < board.benefit ? Math.min(left, total * EARLY_SHARE) : left;
-  const limits = (seconds: number) =>
-    Number.isFinite(seconds) ? { seconds: Math.max(0.1, seconds) } : {};
-  boundByPeople(board, place, limits(place < board.benefit ? most : most * PEOPLE_SHARE));
-  const changed = () => {
-    board.hear();
-    return board.shouldStop() || key !== keyOf(board, place) || board.closeEnough(place);
-  };
+  const limits = secondsLimit(most);
+  boundByPeople(board, place, secondsLimit(place < board.benefit ? most : most * PEOPLE_SHARE));
+  const changed = () => board.isOver(place, held);
   if (changed()) return;
-  const relaxation = relaxations.of(place, limits(most));
+  const relaxation = relaxations.of(place, limits);
   if (!relaxation || changed()) return;
-  const outcome = solvePart(board, place, { relaxation, most: Infinity, limits: limits(most) });
-  if (outcome.reason === 'time' && key === keyOf(board, place)) givenUp.add(key);
+  const outcome = solvePart(board, place, { relaxation, most: Infinity, limits });
+  if (outcome.reason === 'time' && key === board.question(place)) givenUp.add(key);
 }

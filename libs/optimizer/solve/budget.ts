@@ -50,7 +50,7 @@ export function coreLimits({ work, gap }: SolveSettings, seconds: number): Solve
   const common = { relativeGap: gap ?? 0 };
   if (work !== undefined) return { ...common, nodes: Math.max(1, work * NODES_PER_ROUND) };
   return Number.isFinite(seconds)
-    ? { ...common, seconds: Math.max(0.1, seconds) }
+    ? { ...common, ...secondsLimit(seconds) }
     : { ...common, nodes: ROUNDS };
 }
 

@@ -1,8 +1,7 @@
 import type { Campus } from '#domain/campus.js';
 import type { ConflictMember } from '#domain/tier.js';
-import { campusCharges } from '#estimating/site-charges/campus-charges.js';
 import type { Solver } from '#mip/solver.js';
-import { possibleLifecycles } from '../columns/lifecycles.js';
+import { groundOf } from '../columns/ground-of.js';
 import { construct, RECIPES } from '../construct/construct.js';
 import type { Ground } from '../columns/add-columns.js';
 import { decisionsOf } from '../search/state.js';
@@ -65,8 +64,7 @@ function droppable(campus: Campus): Droppable[] {
 
 function provenImpossible(campus: Campus, solver: Solver, run: ConflictRun): boolean {
   const { settings } = run;
-  const charges = campusCharges(campus);
-  const ground = { campus, charges, lifecycles: possibleLifecycles(campus, charges) };
+  const ground = groundOf(campus);
   if (constructed(ground)) return false;
   const first = tiersOf(campus)[0]?.name ?? '';
   const limits = settings.work === undefined ? { seconds: TEST_SECONDS } : { nodes: TEST_NODES };

@@ -16,7 +16,7 @@ export class Relaxations {
   of(place: number, limits: SolveLimits): Relaxation | undefined {
     const { board } = this;
     const held = board.held(place);
-    const key = `${place}:${held.join(',')}`;
+    const key = board.question(place);
     const found = this.kept.get(key);
     if (found) return found;
     const tier = board.on.tiers[place]?.name ?? '';
@@ -65,10 +65,7 @@ export function solvePart(board: Board, place: number, part: Part): PartOutcome 
     ...(better === undefined
       ? { start: own.decisions }
       : { held: new Map([...asked.held, [tier.name, better]]) }),
-    shouldStop: () => {
-      board.hear();
-      return board.shouldStop() || board.closeEnough(place) || !sameHeld(board, held);
-    },
+    shouldStop: () => board.isOver(place, held),
     newDecisions: news(
       board,
       held,
@@ -106,10 +103,7 @@ export function boundByPeople(board: Board, place: number, limits: SolveLimits):
     ground: { ...asked.ground, livesInParts: true },
     ...(better === undefined ? {} : { held: new Map([...asked.held, [tier.name, better]]) }),
     limits,
-    shouldStop: () => {
-      board.hear();
-      return board.shouldStop() || board.closeEnough(place) || !sameHeld(board, held);
-    },
+    shouldStop: () => board.isOver(place, held),
     onBound: note,
     onDecisions: () => undefined,
   });
@@ -167,11 +161,7 @@ export function solveReach(board: Board, place: number, of: Part & Reach): void 
     ground,
     held: of.held,
     limits: of.limits,
-    shouldStop: () => {
-      board.hear();
-      const moved = !sameHeld(board, held) || board.best?.values[place] !== value;
-      return moved || board.shouldStop() || board.closeEnough(place);
-    },
+    shouldStop: () => board.isOver(place, held) || board.best?.values[place] !== value,
     onBound: () => undefined,
     onDecisions: (found) => board.offer(found),
   });
@@ -198,10 +188,6 @@ function oneBetter(tier: Tier, value: number): number | undefined {
   return tier.commitment && tier.unit === 'sites' && value >= 1 ? value - 1 : undefined;
 }
 
-function sameHeld(board: Board, held: readonly number[]): boolean {
-  return held.every((v, i) => v === board.best?.values[i]);
-}
-
 /** Tells each better plan that was found elsewhere once, where it can be told in the lives at hand. */
 function news(board: Board, held: readonly number[], lives: readonly string[]) {
   const known = new Set(lives);
@@ -209,13 +195,13 @@ function news(board: Board, held: readonly number[], lives: readonly string[]) {
   return (): Decisions | undefined => {
     board.hear();
     const { best } = board;
-    if (!best || best === told || !sameHeld(board, held)) return undefined;
+    if (!best || best === told || !board.holds(held)) return undefined;
     told = best;
     const { decisions } = best.plan;
     return decisions.placements.every((p) => known.has(placementKey(p))) ? decisions : undefined;
   };
 }
 
-export function contradiction(tier: string): Error {
+function contradiction(tier: string): Error {
   return new Error(`the solver calls ${tier} infeasible while a verified plan is in hand`);
 }

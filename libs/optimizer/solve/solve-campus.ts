@@ -11,7 +11,7 @@ import { tiersOf } from '../tiers/tier-list.js';
 import { Board } from './board.js';
 import { coreLimits, firstSearch, isQuick, lastSeconds, secondsLimit } from './budget.js';
 import { conflictSet } from './conflict-set.js';
-import { groundOf } from './ground-of.js';
+import { groundOf } from '../columns/ground-of.js';
 import { question, reachFor, Relaxations, solveReach, type ReachGoal } from './part-solve.js';
 import type { SolveRun } from './settings.js';
 import { relaxationBound, solveTier, type Relaxation } from './solve-tier.js';
@@ -122,9 +122,8 @@ class CampusSolve {
   private findAny(): 'no-plan' | 'open' {
     const { board } = this;
     if (board.shouldStop()) return 'open';
-    const seconds = board.secondsLeft();
     const limits = {
-      ...(Number.isFinite(seconds) ? { seconds: Math.max(0.1, seconds) } : {}),
+      ...secondsLimit(board.secondsLeft()),
       ...(this.run.settings.work === undefined ? {} : { nodes: this.run.settings.work }),
     };
     const first = { ...question(board, 0), limits };

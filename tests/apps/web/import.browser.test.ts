@@ -1,34 +1,14 @@
 /** Bringing sites in from a file: a dry run names every mistake with its remedy, and saves nothing. */
-import { chromium, type Browser, type Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, expect, test, vi } from 'vitest';
-import { chromiumLaunchOptions } from '../../support/chromium.js';
+import { expect, test } from 'vitest';
 import { axeFindings } from '../../support/page/axe.js';
-import { startDesk, type RealDesk } from '../../support/page/real-desk.js';
-import { startSmallDesk } from '../../support/page/small-desk.js';
+import { startDesk } from '../../support/page/real-desk.js';
+import { onSmallDesk } from '../../support/page/on-small-desk.js';
 
-vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
-
-let desk: RealDesk;
-let browser: Browser;
-let page: Page;
-beforeAll(async () => {
-  desk = await startSmallDesk();
-  browser = await chromium.launch(chromiumLaunchOptions());
-});
-afterEach(() => page.close());
-afterAll(async () => {
-  await browser.close();
-  await desk.stop();
-});
-
-async function open(url: string): Promise<void> {
-  page = await browser.newPage({ reducedMotion: 'reduce' });
-  await page.goto(`${url}/?view=set-up`);
-}
+const at = onSmallDesk();
 
 /** The sites of the small campus as the program itself writes them. */
 async function exported(): Promise<string[][]> {
-  const response = await fetch(`${desk.url}/api/campuses/${desk.campusId}/exports/csv`);
+  const response = await fetch(`${at.desk.url}/api/campuses/${at.desk.campusId}/exports/csv`);
   const text = (await response.text()).replace(/^\uFEFF/, '');
   return text
     .trimEnd()
@@ -37,7 +17,7 @@ async function exported(): Promise<string[][]> {
 }
 
 const choose = (text: string, name = 'sites.csv') =>
-  page
+  at.page
     .getByLabel('File with sites')
     .setInputFiles({ name, mimeType: 'text/csv', buffer: Buffer.from(text) });
 
@@ -52,20 +32,20 @@ test('twenty mistakes are reported by row, with what to do, and nothing is saved
       at === id ? `N-${index + 1}` : at === area ? `${index} acres-ish` : cell,
     ),
   );
-  await open(desk.url);
+  await at.open('/?view=set-up');
   await choose([header, ...wrong].map((row) => row.join(',')).join('\n'));
-  await page.getByText('20 to mend').waitFor();
-  await page.getByText('Nothing can be saved while a row is to be mended.').waitFor();
-  const report = page.getByRole('table', { name: 'What the file would do' }).locator('tbody tr');
+  await at.page.getByText('20 to mend').waitFor();
+  await at.page.getByText('Nothing can be saved while a row is to be mended.').waitFor();
+  const report = at.page.getByRole('table', { name: 'What the file would do' }).locator('tbody tr');
   expect(await report.count()).toBe(20);
   const texts = await report.allInnerTexts();
   for (const [index, text] of texts.entries()) {
     expect(text).toContain(`row ${index + 2}`);
     expect(text).toContain('to mend');
   }
-  expect(await page.getByRole('button', { name: 'Save these sites' }).count()).toBe(0);
-  expect(await axeFindings(page)).toEqual([]);
-  expect((await desk.store.campuses.load(desk.campusId))?.version).toBe(1);
+  expect(await at.page.getByRole('button', { name: 'Save these sites' }).count()).toBe(0);
+  expect(await axeFindings(at.page)).toEqual([]);
+  expect((await at.desk.store.campuses.load(at.desk.campusId))?.version).toBe(1);
 });
 
 test('a file without mistakes is saved as it was run dry', async () => {
@@ -74,13 +54,13 @@ test('a file without mistakes is saved as it was run dry', async () => {
   const changed = rows.map((row, index) =>
     index === 1 ? row.map((cell, at) => (at === name ? 'Library Lawn' : cell)) : row,
   );
-  await open(desk.url);
+  await at.open('/?view=set-up');
   await choose(changed.map((row) => row.join(',')).join('\n'));
-  await page.getByText('1 changed').waitFor();
-  await page.getByText('becomes Library Lawn').waitFor();
-  await page.getByRole('button', { name: 'Save these sites' }).click();
-  await page.getByText('Saved as version 2 of the campus.').waitFor();
-  const held = await desk.store.campuses.load(desk.campusId);
+  await at.page.getByText('1 changed').waitFor();
+  await at.page.getByText('becomes Library Lawn').waitFor();
+  await at.page.getByRole('button', { name: 'Save these sites' }).click();
+  await at.page.getByText('Saved as version 2 of the campus.').waitFor();
+  const held = await at.desk.store.campuses.load(at.desk.campusId);
   expect(JSON.stringify(held?.document['candidateSites'])).toContain('Library Lawn');
 });
 
@@ -88,21 +68,21 @@ test('from nothing: the sample campus is loaded, and a site of six facts joins i
   const empty = await startDesk(null, {
     solve: async () => ({ ending: 'no-plan', plan: null, solverVersion: '', conflict: [] }),
   });
-  await open(empty.url);
-  await page.getByRole('button', { name: 'Load the sample campus' }).click();
-  await page.getByText('Tamarack Vale University is loaded.').waitFor();
-  await page.getByLabel('Short name').fill('TVU-40');
-  await page.getByLabel('Name', { exact: true }).fill('Archive Lawn');
-  await page.getByLabel('Zone').selectOption({ index: 1 });
-  await page.getByLabel('Area, sq').fill('4,000');
-  await page.getByLabel('Build type').selectOption({ index: 1 });
-  await page.getByLabel('Earliest year').selectOption('FY30');
-  await page.reload();
-  expect(await page.getByLabel('Short name').inputValue()).toBe('TVU-40');
-  await page.getByRole('button', { name: 'Add the site' }).click();
-  await page.getByText('TVU-40 is added.').waitFor();
-  await page.getByRole('link', { name: 'Open its record' }).click();
-  await page.getByRole('heading', { name: 'TVU-40 Archive Lawn' }).waitFor();
-  expect(await page.locator('.record').innerText()).toContain('unknown');
+  await at.open(`${empty.url}/?view=set-up`);
+  await at.page.getByRole('button', { name: 'Load the sample campus' }).click();
+  await at.page.getByText('Tamarack Vale University is loaded.').waitFor();
+  await at.page.getByLabel('Short name').fill('TVU-40');
+  await at.page.getByLabel('Name', { exact: true }).fill('Archive Lawn');
+  await at.page.getByLabel('Zone').selectOption({ index: 1 });
+  await at.page.getByLabel('Area, sq').fill('4,000');
+  await at.page.getByLabel('Build type').selectOption({ index: 1 });
+  await at.page.getByLabel('Earliest year').selectOption('FY30');
+  await at.page.reload();
+  expect(await at.page.getByLabel('Short name').inputValue()).toBe('TVU-40');
+  await at.page.getByRole('button', { name: 'Add the site' }).click();
+  await at.page.getByText('TVU-40 is added.').waitFor();
+  await at.page.getByRole('link', { name: 'Open its record' }).click();
+  await at.page.getByRole('heading', { name: 'TVU-40 Archive Lawn' }).waitFor();
+  expect(await at.page.locator('.record').innerText()).toContain('unknown');
   await empty.stop();
 });

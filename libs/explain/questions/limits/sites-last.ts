@@ -1,6 +1,5 @@
 import type { Campus } from '#domain/campus.js';
-import { campusCharges } from '#estimating/site-charges/campus-charges.js';
-import { possibleLifecycles } from '#optimizer/columns/lifecycles.js';
+import { groundOf } from '#optimizer/columns/ground-of.js';
 import type { YearlyPromise } from './prefix.js';
 
 /**
@@ -12,7 +11,7 @@ export function yearsWithSites(campus: Campus, { test }: YearlyPromise): number 
     campus.candidates.filter((c) => c.areaSqFt >= test.countsFromSqFt).map(({ id }) => id),
   );
   const sitesOf = Array.from({ length: campus.calendar.horizonYears }, () => new Set<string>());
-  for (const l of possibleLifecycles(campus, campusCharges(campus))) {
+  for (const l of groundOf(campus).lifecycles) {
     if (counts.has(l.site)) sitesOf[l.yearIndex]?.add(l.site);
   }
   const yearOf = new Map<string, number>();
