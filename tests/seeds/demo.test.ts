@@ -1,34 +1,10 @@
-import { readFileSync } from 'node:fs';
-import { beforeAll, describe, expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { CampusFile } from '#contracts/campus-file.schema.js';
 import type { Campus } from '#domain/campus.js';
-import type { Commitment } from '#domain/commitment.js';
-import type { Problem } from '#domain/problem.js';
 import { areaSqFt, ringMeasures } from '#estimating/geometry/area.js';
 import { overlapSqFt, remainderSqFt } from '#estimating/geometry/overlap.js';
 import { siteCharges } from '#estimating/site-charges/site-charges.js';
-import { loadCampusFile } from '#planning/load-campus-file.js';
-
-interface Demo {
-  readonly file: CampusFile;
-  readonly campus: Campus;
-  readonly warnings: readonly Problem[];
-}
-
-const NAMES = ['healthy', 'strained', 'impossible'] as const;
-const demos = new Map<string, Demo>();
-
-beforeAll(() => {
-  for (const name of NAMES) {
-    const load = loadCampusFile(readFileSync(`seeds/demo-${name}.json`, 'utf8'));
-    if (!load.ok) throw new Error(`demo-${name}: ${JSON.stringify(load.problems, null, 1)}`);
-    demos.set(name, load);
-  }
-}, 120_000);
-
-function demo(name: (typeof NAMES)[number]): Demo {
-  return demos.get(name)!;
-}
+import { demo, DEMO_NAMES, type Demo } from '../support/seeds/demos.js';
 
 function sites(): CampusFile['candidateSites'] {
   return demo('strained').file.candidateSites;
@@ -47,7 +23,7 @@ function idsWhere(holds: (site: CampusFile['candidateSites'][number]) => boolean
 }
 
 describe('the three files', () => {
-  test.each(NAMES)('%s: the only warnings are three densely planted build types and a steep site that passes', (name) => {
+  test.each(DEMO_NAMES)('%s: the only warnings are three densely planted build types and a steep site that passes', (name) => {
     const told = demo(name).warnings.map(({ code, record }) => `${code} ${record}`);
     expect(told).toEqual([
       'BUILD-BED-SHARE-HIGH build type edible-mixed',
@@ -262,65 +238,5 @@ describe('the strained case, as stated', () => {
     const { made, yard } = demo('strained').campus.compost;
     expect(Object.values(made).reduce((a, b) => a + b, 0)).toBe(196_00);
     expect(yard).toBe(240_00);
-  });
-});
-
-describe('what is promised', () => {
-  const strengths = (name: (typeof NAMES)[number]): Record<string, string> =>
-    Object.fromEntries(demo(name).campus.commitments.map((c) => [c.id, c.strength]));
-  const held = (name: (typeof NAMES)[number], id: string): Commitment['test'] =>
-    demo(name).campus.commitments.find((c) => c.id === id)!.test;
-
-  test('strained: two sites and the position freeze bind, the yearly site is intended', () => {
-    expect(strengths('strained')).toEqual({
-      'reunion-site': 'binding',
-      'faculty-plot': 'binding',
-      'position-freeze': 'binding',
-      'site-a-year': 'intended',
-      'no-summer-gaps': 'intended',
-      'kitchen-memo': 'intended',
-      'student-poll': 'aspiration',
-      'zone-balance': 'aspiration',
-      'four-acres': 'aspiration',
-    });
-    expect(held('strained', 'four-acres')).toMatchObject({ sqFt: 174_240, by: 2050 });
-  });
-
-  test('impossible: a site a year, no positions before FY41, all food and no hour unserved bind', () => {
-    expect(strengths('impossible')).toMatchObject({
-      'site-a-year': 'binding',
-      'position-freeze': 'binding',
-      'all-food': 'binding',
-      'no-summer-gaps': 'binding',
-    });
-    expect(held('impossible', 'position-freeze')).toMatchObject({ year: 2041 });
-  });
-
-  test('impossible: land alone does not decide it, more sites may grow food than are promised', () => {
-    const { campus } = demo('impossible');
-    const promise = held('impossible', 'site-a-year');
-    const food = new Set(campus.buildTypes.filter((t) => t.edible).map((t) => t.id));
-    if (promise.kind !== 'sites-each-year') throw new Error('not a promise of sites');
-    const fitting = campus.candidates.filter(
-      (site) =>
-        site.areaSqFt >= promise.countsFromSqFt &&
-        site.buildTypes.some((t) => food.has(t)) &&
-        !site.gates.some((g) => g.status === 'fail' && g.bars !== 'all' && g.bars === 'edible'),
-    );
-    expect(fitting.length).toBeGreaterThan(promise.to - promise.from + 1);
-  });
-
-  test.each(NAMES)('%s: the two binding sites have a year that is open and not too late', (name) => {
-    const { campus } = demo(name);
-    for (const id of ['reunion-site', 'faculty-plot']) {
-      const promise = held(name, id);
-      if (promise.kind !== 'named-site') throw new Error(`${id} names no site`);
-      const site = campus.candidates.find((s) => s.id === promise.site)!;
-      const open = site.gates.every(
-        (g) => g.status === 'pass' || (g.plannedClearFrom ?? Infinity) <= promise.by,
-      );
-      expect(open, site.id).toBe(true);
-      expect(site.buildTypes).toEqual(expect.arrayContaining([...promise.buildTypes]));
-    }
   });
 });
