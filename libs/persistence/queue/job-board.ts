@@ -2,8 +2,17 @@ import type { Pool } from 'pg';
 import PgBoss from 'pg-boss';
 import type { DataSource, EntityManager } from 'typeorm';
 import { PostgresDriver } from 'typeorm/driver/postgres/PostgresDriver.js';
+import { retrying } from '../retrying.js';
 
 const queueName = 'solve';
+
+const queueOptions: PgBoss.Queue = {
+  name: queueName,
+  retryLimit: 1_000,
+  // Far above the longest solve: a live solve must never be handed to a second worker.
+  expireInSeconds: 23 * 60 * 60,
+  retentionMinutes: 365 * 24 * 60,
+};
 
 /** What a job carries: the request is in its own table. */
 interface SolveJobData {
@@ -22,13 +31,8 @@ export class JobBoard {
     const boss = new PgBoss({ db: poolOf(source), schedule: false });
     boss.on('error', onError);
     await boss.start();
-    await boss.createQueue(queueName, {
-      name: queueName,
-      retryLimit: 1_000,
-      // Far above the longest solve: a live solve must never be handed to a second worker.
-      expireInSeconds: 23 * 60 * 60,
-      retentionMinutes: 365 * 24 * 60,
-    });
+    // Several processes that start at once make the queue's table at once, and may lock each other out.
+    await retrying('repeatable', () => boss.createQueue(queueName, queueOptions));
     return new JobBoard(boss);
   }
 
