@@ -24,15 +24,6 @@ export type SolveOutcome =
   | { readonly kind: 'infeasible' };
 
 /**
- * Prices of a relaxation: by how much the objective rises where the bound that binds is one higher.
- * Rows and columns that do not bind have 0.
- */
-export interface Duals {
-  readonly rows: Float64Array;
-  readonly columns: Float64Array;
-}
-
-/**
  * Dual values of a relaxation at its optimum: what the objective gains for each unit by which a row's
  * binding limit grows, or by which a column is pushed away from its bound (its reduced cost).
  */
@@ -80,8 +71,41 @@ export interface SolveHooks {
 }
 
 /** Solves models. The call blocks its thread, so it belongs in a worker. */
+/** How one solve of an open relaxation ended. Undecided: out of time, or given up by the solver. */
+export type OpenOutcome =
+  | {
+      readonly kind: 'optimal';
+      readonly objective: number;
+      readonly values: Float64Array;
+      /** Reduced costs, one for each column. */
+      readonly columnDuals: Float64Array;
+    }
+  | { readonly kind: 'infeasible' }
+  | { readonly kind: 'undecided' };
+
+export interface OpenOptions {
+  readonly seed: number;
+  /** What changes between two solves: it decides how the solver goes on from the last one. */
+  readonly changing: 'bounds' | 'objective';
+  readonly shouldStop: () => boolean;
+}
+
+/** A relaxation that is solved again and again, a little changed: each solve goes on from the last. */
+export interface OpenRelaxation {
+  setColumn(column: number, lower: number, upper: number): void;
+  setRow(row: number, lower: number, upper: number): void;
+  /** One coefficient for each column; the sense stays as it is. */
+  setObjective(costs: Float64Array): void;
+  /** @param seconds after which it is given up */
+  solve(seconds: number): OpenOutcome;
+  /** Must be called; nothing else may be called after it. */
+  close(): void;
+}
+
 export interface Solver {
   readonly name: string;
   readonly version: string;
   solve(model: Model, options: SolveOptions): SolveOutcome;
+  /** Opens the relaxation of a model: whole-number columns may take fractions. */
+  open(model: Model, options: OpenOptions): OpenRelaxation;
 }

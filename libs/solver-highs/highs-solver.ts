@@ -2,11 +2,13 @@ import loadHighs, {
   type Highs,
   type HighsCallbackMap,
   type Model as HighsModel,
-  type ModelData,
   type UserSolutionCallbackEvent,
 } from 'highs';
 import type { Model } from '#mip/model.js';
 import { largestViolation, objectiveValue } from '#mip/model.js';
+import { OpenHighs } from './open-highs.js';
+import { attempt } from './attempt.js';
+import { toHighs } from './to-highs.js';
 import type { SolveOptions, SolveOutcome, Solver, StopReason } from '#mip/solver.js';
 
 const FEASIBILITY = 1e-6;
@@ -18,11 +20,12 @@ export async function loadHighsSolver(): Promise<Solver> {
     name: 'HiGHS',
     version: highs.version.string,
     solve: (model, options) => solveWith(highs, model, options),
+    open: (model, options) => new OpenHighs(highs, model, options),
   };
 }
 
 function solveWith(highs: Highs, model: Model, options: SolveOptions): SolveOutcome {
-  return highs.withModel(toHighs(highs, model, options), (native) => {
+  return highs.withModel(toHighs(highs, model, options.relaxed ? 'relaxed' : 'whole'), (native) => {
     native.options.set(highsOptions(options));
     if (options.start) {
       native.setSolution({ indices: options.start.columns, values: options.start.values });
@@ -34,54 +37,16 @@ function solveWith(highs: Highs, model: Model, options: SolveOptions): SolveOutc
       return native.getModelStatus();
     };
     const { unboundedOrInfeasible, unknown } = highs.constants.modelStatus;
-    const status = options.relaxed ? attempt(run, {}) : run({});
+    const status = options.relaxed ? attempt(() => run({})) : run({});
     if (status === unboundedOrInfeasible) run({ presolve: 'off' });
     // Without presolve a badly scaled relaxation now and then ends undecided, or in an error.
     const again = status === undefined || (status === unknown && options.relaxed && !interrupted);
-    if (again && attempt(run, { presolve: 'on' }) === undefined) return UNDECIDED;
+    if (again && attempt(() => run({ presolve: 'on' })) === undefined) return UNDECIDED;
     return readOutcome({ highs, native, model, interrupted, options });
   });
 }
 
-/** The status of a run; `undefined` where the solver gives the relaxation up with an error. */
-function attempt<T>(
-  run: (change: Record<string, string>) => T,
-  change: Record<string, string>,
-): T | undefined {
-  try {
-    return run(change);
-  } catch (error) {
-    if ((error as { operation?: unknown }).operation === 'run') return undefined;
-    throw error;
-  }
-}
-
 const UNDECIDED: SolveOutcome = { kind: 'stopped-without-point', reason: 'work', bound: NaN };
-
-function toHighs(highs: Highs, model: Model, options: SolveOptions): ModelData {
-  const { variableType, objectiveSense } = highs.constants;
-  const integer = (kind: string) =>
-    kind === 'continuous' || options.relaxed ? variableType.continuous : variableType.integer;
-  return {
-    numCols: model.variables.length,
-    numRows: model.rowLabels.length,
-    sense: model.sense === 'maximize' ? objectiveSense.maximize : objectiveSense.minimize,
-    colCost: model.objective,
-    colLower: model.lower.map((v) => (v === -Infinity ? -highs.infinity : v)),
-    colUpper: model.upper.map((v) => (v === Infinity ? highs.infinity : v)),
-    rowLower: model.rowLower.map((v) => (v === -Infinity ? -highs.infinity : v)),
-    rowUpper: model.rowUpper.map((v) => (v === Infinity ? highs.infinity : v)),
-    matrix: {
-      format: 'csr',
-      numRows: model.rowLabels.length,
-      numCols: model.variables.length,
-      starts: model.rows.starts,
-      indices: model.rows.columns,
-      values: model.rows.values,
-    },
-    ...(options.relaxed ? {} : { integrality: model.kinds.map(integer) }),
-  };
-}
 
 function highsOptions({
   limits,

@@ -23,6 +23,7 @@ import type {
   PurchaseColumn,
   WorkDayColumn,
 } from '#rules/columns.js';
+import type { Counted } from '../counts/count-columns.js';
 import { hiresWhereFrozen } from '#rules/stability/columns.js';
 import { fiscalYearLabel } from '#units/fiscal-year.js';
 
@@ -32,6 +33,8 @@ export interface Ground {
   readonly lifecycles: readonly Lifecycle[];
   /** Lives that are taken as decided. Left out: none. */
   readonly fixed?: ReadonlySet<Lifecycle>;
+  /** Counts that stand beside the decisions, for bounds. Left out: none. */
+  readonly counted?: Counted;
   /** Lives may be taken in parts, while people and work days stay whole: for bounds. Left out: whole. */
   readonly livesInParts?: true;
 }

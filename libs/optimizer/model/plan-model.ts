@@ -13,6 +13,7 @@ import { addPositionRows } from '#rules/positions/rows.js';
 import { addPrecedenceRows } from '#rules/precedence/rows.js';
 import { addReserveFloorRows } from '#rules/reserve-floor/rows.js';
 import { addFrozenRows, changeTerms } from '#rules/stability/columns.js';
+import { addCounts, type CountColumn } from '../counts/count-columns.js';
 import { addColumns, type Ground } from '../columns/add-columns.js';
 import { tiersOf, type Tier } from '../tiers/tier-list.js';
 import type { ModelParts } from './model-parts.js';
@@ -28,6 +29,8 @@ export type HeldTiers = ReadonlyMap<string, number>;
 export interface PlanModel {
   readonly model: Model;
   readonly columns: Columns;
+  /** Where the ground asks for counts. */
+  readonly counts: readonly CountColumn[];
 }
 
 /**
@@ -51,10 +54,11 @@ export function planModel(ground: Ground, tier: string, held: HeldTiers): PlanMo
     columns,
     held.get('unserved-total') === 0 ? 'none' : 'allowed',
   );
+  const counts = ground.counted ? addCounts(draft, columns, ground.counted) : [];
   const parts = { draft, columns, unserved };
   addBindingCommitments(parts);
   const terms = addTiers(parts, tier, held);
-  return { model: draft.build(senseOf(ground.campus, tier), terms), columns };
+  return { model: draft.build(senseOf(ground.campus, tier), terms), columns, counts };
 }
 
 function addBindingCommitments({ draft, columns, unserved }: ModelParts): void {

@@ -8,7 +8,8 @@ import { compareTiers } from '../tiers/tier-values.js';
 import { Bounds, type FoundBound } from './bounds.js';
 import { judgeDecisions, verifiedIncumbent, type Incumbent } from './incumbent.js';
 import { pricesOf, type Prices } from '../improve/ranking.js';
-import type { News, SolveRun } from './settings.js';
+import type { News, PricesNews, SolveRun } from './settings.js';
+import type { Lifecycle } from '#rules/columns.js';
 import type { Relaxation } from './solve-tier.js';
 import { tierResult } from './tier-report.js';
 
@@ -25,8 +26,8 @@ export interface BoardGround {
 export class Board {
   readonly bounds: Bounds;
   best: Incumbent | undefined;
-  /** The latest prices that the other thread has told. */
-  prices: Prices | undefined;
+  /** The latest relaxation that the other thread has told, and the question it answers. */
+  private told: (Relaxation & { readonly question: string }) | undefined;
 
   constructor(
     readonly on: BoardGround,
@@ -77,7 +78,7 @@ export class Board {
   hear(): void {
     for (const news of this.run.around.partner?.news() ?? []) {
       if (news.kind === 'plan') this.hearPlan(news.decisions);
-      else if (news.kind === 'prices') this.prices = this.pricesFrom(news.costs, news.bound);
+      else if (news.kind === 'prices') this.told = this.relaxationFrom(news);
       else {
         this.bounds.note(news);
         this.report(news.place);
@@ -85,15 +86,42 @@ export class Board {
     }
   }
 
-  private pricesFrom(costs: Float64Array, bound: number): Prices {
-    const byLife = new Map(this.on.ground.lifecycles.map((l, i) => [l, costs[i] ?? 0]));
-    return pricesOf({ costOf: byLife, bound });
+  private relaxationFrom({ question, bound, counted, ...by }: PricesNews) {
+    const byLife = (numbers: Float64Array) =>
+      new Map(this.on.ground.lifecycles.map((l, i) => [l, numbers[i] ?? 0]));
+    return {
+      question,
+      bound,
+      losesAtLeast: byLife(by.losses),
+      costOf: byLife(by.costs),
+      valueOf: byLife(by.values),
+      ...(counted ? { counted } : {}),
+    };
   }
 
-  /** Tells the other thread what lives cost a relaxation of benefit. */
-  tellPrices({ costOf, bound }: Pick<Relaxation, 'costOf' | 'bound'>): void {
-    const costs = Float64Array.from(this.on.ground.lifecycles, (l) => costOf.get(l) ?? 0);
-    this.tell({ kind: 'prices', costs, bound });
+  /** Tells the other thread what lives cost a relaxation of a tier. */
+  tellPrices(place: number, relaxation: Relaxation): void {
+    const inOrder = (by: ReadonlyMap<Lifecycle, number>) =>
+      Float64Array.from(this.on.ground.lifecycles, (l) => by.get(l) ?? 0);
+    this.tell({
+      kind: 'prices',
+      question: this.question(place),
+      bound: relaxation.bound,
+      losses: inOrder(relaxation.losesAtLeast),
+      costs: inOrder(relaxation.costOf),
+      values: inOrder(relaxation.valueOf),
+      ...(relaxation.counted ? { counted: relaxation.counted } : {}),
+    });
+  }
+
+  /** Prices that the other thread told last, whatever it asked. */
+  get prices(): Prices | undefined {
+    return this.told && pricesOf(this.told);
+  }
+
+  /** What the other thread has told of this tier as it is now. */
+  toldOf(place: number): Relaxation | undefined {
+    return this.told?.question === this.question(place) ? this.told : undefined;
   }
 
   private hearPlan(decisions: Decisions): void {

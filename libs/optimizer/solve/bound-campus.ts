@@ -3,15 +3,17 @@ import type { Solver } from '#mip/solver.js';
 import { Board } from './board.js';
 import { isQuick, secondsLimit } from './budget.js';
 import { groundOf } from '../columns/ground-of.js';
-import { boundByPeople, reachFor, Relaxations, solvePart } from './part-solve.js';
+import { boundByCounts } from './bound-by-counts.js';
+import { reachFor, Relaxations, solvePart } from './part-solve.js';
 import type { SolveRun } from './settings.js';
 import { tiersOf } from '../tiers/tier-list.js';
 
 /** Share of the whole time that proving one tier before benefit may take. */
 const EARLY_SHARE = 0.4;
 
-/** Share of the time left in which benefit is bounded with sites in parts. */
-const PEOPLE_SHARE = 0.1;
+/** Share of a proof that goes into counts, before benefit and for benefit; the rest is the solver's. */
+const EARLY_COUNTS_SHARE = 0.6;
+const COUNTS_SHARE = 0.5;
 
 /**
  * The second thread of a solve: waits for the first plan, then proves tier by tier that none is better,
@@ -41,11 +43,11 @@ function tellPrices(board: Board, relaxations: Relaxations): void {
   for (let place = 0; place < board.benefit && !board.shouldStop(); place++) {
     const reach = reachFor(board, place, { goal: 'one-better', limits: limits() });
     if (!reach) continue;
-    board.tellPrices(reach.relaxation);
+    board.tellPrices(board.benefit, reach.relaxation);
     return;
   }
   const relaxation = board.shouldStop() ? undefined : relaxations.of(board.benefit, limits());
-  if (relaxation) board.tellPrices(relaxation);
+  if (relaxation) board.tellPrices(board.benefit, relaxation);
 }
 
 interface Proof {
@@ -67,13 +69,17 @@ function proveTier({ board, relaxations, givenUp }: Proof, place: number): void 
   const held = board.held(place);
   const total = board.run.settings.seconds ?? Infinity;
   const left = board.secondsLeft();
-  const most = place < board.benefit ? Math.min(left, total * EARLY_SHARE) : left;
-  const limits = secondsLimit(most);
-  boundByPeople(board, place, secondsLimit(place < board.benefit ? most : most * PEOPLE_SHARE));
-  const changed = () => board.isOver(place, held);
-  if (changed()) return;
-  const relaxation = relaxations.of(place, limits);
-  if (!relaxation || changed()) return;
-  const outcome = solvePart(board, place, { relaxation, most: Infinity, limits });
+  const isEarly = place < board.benefit;
+  const most = isEarly ? Math.min(left, total * EARLY_SHARE) : left;
+  const seconds = most * (isEarly ? EARLY_COUNTS_SHARE : COUNTS_SHARE);
+  const counted = boundByCounts(board, place, { seconds, nodes: Infinity });
+  if (board.isOver(place, held)) return;
+  const relaxation = counted ?? relaxations.of(place, secondsLimit(most));
+  if (!relaxation || board.isOver(place, held)) return;
+  const outcome = solvePart(board, place, {
+    relaxation,
+    most: Infinity,
+    limits: secondsLimit(most - seconds),
+  });
   if (outcome.reason === 'time' && key === board.question(place)) givenUp.add(key);
 }

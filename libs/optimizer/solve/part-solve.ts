@@ -52,7 +52,9 @@ export function solvePart(board: Board, place: number, part: Part): PartOutcome 
   if (!tier || !best) throw new Error('a part is solved only from a plan');
   const held = board.held(place);
   const own = { decisions: best.plan.decisions, value: best.values[place] ?? 0 };
-  const { ground, exact } = restricted(board.on.ground, { ...part, tier, best: own });
+  const { counted } = part.relaxation;
+  const { exact, ...left } = restricted(board.on.ground, { ...part, tier, best: own });
+  const ground = counted ? { ...left.ground, counted } : left.ground;
   const note = (bound: number | null) => {
     if (exact && bound !== null) board.noteBound({ place, held, bound });
   };
@@ -184,7 +186,7 @@ export function question(board: Board, place: number) {
  * The next better value of a tier that counts sites. Where that is none at all, asking for it outright,
  * and not for the least value, lets the solver rule out much more before it branches.
  */
-function oneBetter(tier: Tier, value: number): number | undefined {
+export function oneBetter(tier: Tier, value: number): number | undefined {
   return tier.commitment && tier.unit === 'sites' && value >= 1 ? value - 1 : undefined;
 }
 

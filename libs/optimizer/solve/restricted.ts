@@ -37,7 +37,8 @@ export function restricted(ground: Ground, of: Restriction): Restricted {
     DOUBT * Math.max(1, Math.abs(relaxation.bound));
   const cost = (l: Lifecycle) => relaxation.costOf.get(l) ?? 0;
   const isOwn = (l: Lifecycle) => own.has(placementKey(l.placement));
-  const useful = ground.lifecycles.filter((l) => isOwn(l) || cost(l) <= spare);
+  const loses = (l: Lifecycle) => relaxation.losesAtLeast.get(l) ?? 0;
+  const useful = ground.lifecycles.filter((l) => isOwn(l) || loses(l) <= spare);
   if (useful.length <= of.most) return { ground: { ...ground, lifecycles: useful }, exact: true };
   const limit = useful.map(cost).sort((a, b) => a - b)[of.most] ?? Infinity;
   const core = useful.filter(

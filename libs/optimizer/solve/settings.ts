@@ -1,5 +1,6 @@
 import type { Decisions, Plan } from '#domain/plan.js';
 import type { ConflictMember } from '#domain/tier.js';
+import type { Counted } from '../counts/count-columns.js';
 import type { FoundBound } from './bounds.js';
 
 /** When a solve stops. Without `seconds` and `work` it runs until every tier is proven. */
@@ -27,8 +28,19 @@ export interface SolveProgress {
 export type News =
   | { readonly kind: 'plan'; readonly decisions: Decisions }
   | ({ readonly kind: 'bound' } & FoundBound)
-  /** What taking up each life costs a relaxation of benefit, in the order of the ground. */
-  | { readonly kind: 'prices'; readonly costs: Float64Array; readonly bound: number };
+  | PricesNews;
+
+/** A relaxation of benefit; its numbers by life, in the order of the ground. */
+export interface PricesNews {
+  readonly kind: 'prices';
+  /** What the tiers before are held at, as the board names it. */
+  readonly question: string;
+  readonly bound: number;
+  readonly losses: Float64Array;
+  readonly costs: Float64Array;
+  readonly values: Float64Array;
+  readonly counted?: Counted;
+}
 
 /** The other thread of a solve. */
 export interface Partner {

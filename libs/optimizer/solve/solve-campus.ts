@@ -26,7 +26,8 @@ export interface SolveResult {
   readonly plan?: Plan;
 }
 
-/** Seconds of search between two looks for news where time is short. */
+/** Seconds of search between two looks for news, and where time is short. */
+const SEARCH_SLICE = 1;
 const QUICK_SLICE = 0.4;
 
 /** Seconds of one solve among few lives, and of the re-solves and the search between two of them. */
@@ -195,7 +196,9 @@ class CampusSolve {
   }
 
   private onRelaxation(relax: () => Relaxation | undefined, step: (r: Relaxation) => void): void {
-    const relaxation = this.steps.isDone(this.board.benefit) ? undefined : relax();
+    const { board } = this;
+    if (this.steps.isDone(board.benefit)) return;
+    const relaxation = board.toldOf(board.benefit) ?? relax();
     if (relaxation) step(relaxation);
   }
 
@@ -203,6 +206,7 @@ class CampusSolve {
   private takeTurns(left: () => number, relax: () => Relaxation | undefined): void {
     const { board, steps } = this;
     const place = board.benefit;
+    this.searchUntilTold(left, relax);
     takeTurns({
       steps: [
         {
@@ -223,6 +227,14 @@ class CampusSolve {
       left,
       done: () => steps.isDone(place),
     });
+  }
+
+  /** Searches until the partner tells better prices than a plain relaxation has. */
+  private searchUntilTold(left: () => number, relax: () => Relaxation | undefined): void {
+    const { board, steps } = this;
+    const least = left() * (1 - SEARCH_SHARE);
+    while (!board.toldOf(board.benefit) && left() > least && !steps.isDone(board.benefit))
+      this.onRelaxation(relax, (r) => steps.search({ seconds: SEARCH_SLICE }, pricesOf(r)));
   }
 
   /** Improves a tier after benefit; of these only change from the published plan is bounded. */

@@ -2,6 +2,7 @@ import type { Decisions } from '#domain/plan.js';
 import type { SolveLimits, SolveOutcome, Solver } from '#mip/solver.js';
 import type { Lifecycle } from '#rules/columns.js';
 import type { Ground } from '../columns/add-columns.js';
+import type { Counted } from '../counts/count-columns.js';
 import { planModel, type HeldTiers } from '../model/plan-model.js';
 import { readDecisions } from '../model/read-decisions.js';
 import { startPoint } from './start-point.js';
@@ -71,10 +72,14 @@ function finite(bound: number): number | null {
 /** A relaxation at its optimum. */
 export interface Relaxation {
   readonly bound: number;
-  /** What taking up a life would cost the relaxation at least, at or above 0: its reduced cost. */
+  /** How far below the bound every plan that takes up a life is, at least; at or above 0. */
+  readonly losesAtLeast: ReadonlyMap<Lifecycle, number>;
+  /** What taking up a life costs the relaxation at its best point, at or above 0: its reduced cost. */
   readonly costOf: ReadonlyMap<Lifecycle, number>;
   /** Share of a life that the relaxation takes. */
   readonly valueOf: ReadonlyMap<Lifecycle, number>;
+  /** Counts whose limits were found on the way. Left out: none. */
+  readonly counted?: Counted;
 }
 
 type Question = Pick<
@@ -102,9 +107,11 @@ export function relaxTier(of: Question): Relaxation | null | 'infeasible' {
         return [l, Math.max(0, factor * (numbers[column] ?? 0))] as const;
       }),
     );
+  const costOf = byLife(reduced, sign);
   return {
     bound: outcome.objective,
-    costOf: byLife(reduced, sign),
+    losesAtLeast: costOf,
+    costOf,
     valueOf: byLife(outcome.values, 1),
   };
 }

@@ -10,15 +10,17 @@ import { stateOf } from '../search/state-of.js';
 import type { Tables } from '../search/tables.js';
 import type { Board } from './board.js';
 import { coreLimits, secondsLimit, smallParts, type Budget } from './budget.js';
-import { boundByPeople, question, solvePart } from './part-solve.js';
+import { boundByCounts } from './bound-by-counts.js';
+import { question, solvePart } from './part-solve.js';
 import { restricted } from './restricted.js';
 import type { Relaxation } from './solve-tier.js';
 
 /** Lives that a solve among the cheapest chooses from; doubled where that is solved to its end. */
 const CORE_LIVES = 700;
 
-/** Share of the time for the whole in which it is bounded with sites in parts. */
-const PEOPLE_SHARE = 0.4;
+/** Share of the time for the whole, and nodes, in which it is bounded by counts. */
+const COUNTS_SHARE = 0.5;
+const COUNTS_NODES = 200;
 
 /** The ways of making a plan better, or of proving that none is, each for as long as it is given. */
 export class Steps {
@@ -80,13 +82,16 @@ export class Steps {
   /** Solves a tier among all lives that a better plan may have. Repeatable runs leave it out. */
   whole(place: number, relaxation: Relaxation, seconds: number): void {
     if (this.isDone(place) || this.board.run.settings.work !== undefined) return;
-    boundByPeople(this.board, place, secondsLimit(seconds * PEOPLE_SHARE));
+    const counted = boundByCounts(this.board, place, {
+      seconds: seconds * COUNTS_SHARE,
+      nodes: COUNTS_NODES,
+    });
     if (this.isDone(place)) return;
     const limits = {
-      ...secondsLimit(seconds * (1 - PEOPLE_SHARE)),
+      ...secondsLimit(seconds * (1 - COUNTS_SHARE)),
       relativeGap: this.board.run.settings.gap ?? 0,
     };
-    solvePart(this.board, place, { relaxation, most: Infinity, limits });
+    solvePart(this.board, place, { relaxation: counted ?? relaxation, most: Infinity, limits });
   }
 
   /** Re-solves a few sites at a time, among the lives that cost the relaxation least. */
