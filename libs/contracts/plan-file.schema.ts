@@ -38,6 +38,10 @@ export const spendEntrySchema = z.strictObject({
   line: z.enum(COST_LINES),
   site: id.optional().describe('The site paid for, on build and care.'),
   dollars,
+  repaidBy: z
+    .strictObject({ fund: fundId, inflow: z.int().min(0).max(10_000) })
+    .optional()
+    .describe('The award of a reimbursable grant that pays it back to the inflow. Left out: none.'),
 });
 export const compostEntrySchema = z.strictObject({
   ...seasonOfYear,

@@ -28,6 +28,14 @@ export interface Inflow {
   readonly restriction: Restriction;
 }
 
+/** How a reimbursable grant pays: its inflows say how much, and for spending of which years. */
+export interface Reimbursement {
+  /** Id of the fund that fronts the money, and that gets it back. */
+  readonly frontedBy: string;
+  /** Fiscal years from the spending to the payback; 0: in the same year, so that nothing is fronted. */
+  readonly lagYears: number;
+}
+
 /** A pot of money with rules. A care share is a pot of its own. */
 export interface Fund {
   readonly id: string;
@@ -48,6 +56,8 @@ export interface Fund {
   readonly floor: Cents;
   /** Most that it pays for each dollar of other money on the same site. Left out: not a matching grant. */
   readonly matchRatio?: number;
+  /** It pays back what another fund has spent. Left out: its own money pays. */
+  readonly reimbursement?: Reimbursement;
   /** Id of the fund whose care share it is: they arrive together. Left out: it is none. */
   readonly careShareOf?: string;
   readonly inflows: readonly Inflow[];

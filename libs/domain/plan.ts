@@ -102,6 +102,20 @@ export interface SpendEntry {
   /** The site paid for, on `build` and `care`; left out elsewhere. */
   readonly site?: string;
   readonly amount: Cents;
+  /** The award of a reimbursable grant that pays it back to the inflow. Left out: none does. */
+  readonly repaidBy?: Award;
+}
+
+/** One inflow of a reimbursable grant: how much it pays back at most. */
+export interface Award {
+  readonly fund: string;
+  /** Place of the inflow in the grant's list. */
+  readonly inflow: number;
+}
+
+/** Whose money an entry is in the end: the award that pays it back, or the inflow itself. */
+export function finalPayer({ repaidBy, fund, inflow }: SpendEntry): Award {
+  return repaidBy ?? { fund, inflow };
 }
 
 /** Compost of both grades at the end of one season instance, after what was given away. */

@@ -34,6 +34,7 @@ export function plansOf(campus: Campus): fc.Arbitrary<Plan> {
         line: one(COST_LINES),
         amount,
         site: ids(campus.candidates),
+        repaidBy: fc.record({ fund: fc.constant(fund.id), inflow: fc.constant(0) }),
       },
       { requiredKeys: ['fund', 'inflow', 'year', 'line', 'amount'] },
     ),

@@ -5,6 +5,7 @@ import { fundLedger } from '#estimating/cost/fund-ledger.js';
 import { giftParts, giftRefusals, giftTotal } from '#estimating/cost/gift.js';
 import { matchingPayment, reimbursement } from '#estimating/cost/matching.js';
 import { cents, sumCents } from '#units/cents.js';
+import { fiscalYear } from '#units/fiscal-year.js';
 
 describe('endowment', () => {
   const values = [100, 200, 300, 400];
@@ -109,7 +110,7 @@ describe('matching and reimbursable grants', () => {
   });
 
   test('pay back after their lag', () => {
-    expect(reimbursement(cents(5_000), 2028, 2)).toEqual({ year: 2030, amount: 5_000 });
+    expect(reimbursement(cents(5_000), fiscalYear(2028), 2)).toEqual({ year: 2030, amount: 5_000 });
   });
 });
 

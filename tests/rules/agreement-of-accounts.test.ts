@@ -74,6 +74,40 @@ describe('rows and checks agree on money, compost and promises', () => {
     );
   });
 
+  test('a reimbursable grant: cap, ratio, years, and money that is away until it is paid back', () => {
+    const award = (from: number, to: number, dollars: number) => ({
+      year: fiscalYear(from),
+      amount: cents(dollars * 100),
+      lastYear: fiscalYear(to),
+      restriction: { ...ANYTHING, sites: ['A', 'B'] },
+    });
+    const oneType = {
+      buildTypes: [tinyType('beds', 'perennial-bed')],
+      candidates: [
+        tinySite('A', { buildTypes: ['beds'] }),
+        tinySite('B', { buildTypes: ['beds'], areaSqFt: 3000 }),
+      ],
+    };
+    const gift = tinyFund('gift', 1_500);
+    const passing = [0, 1, 2, 4].map((lagYears) => {
+      const grant = tinyFund('grant', 0, {
+        matchRatio: 1,
+        reimbursement: { frontedBy: 'capital', lagYears },
+        inflows: [award(2028, 2029, 15_000), award(2030, 2030, 9_000)],
+      });
+      const capital = tinyFund('capital', 26_000, { carry: 2 });
+      const found = agree(tinyCampus({ ...oneType, funds: [capital, grant, gift] }));
+      expectBinding(found);
+      return found.passing;
+    });
+    const capital = tinyFund('capital', 26_000, { carry: 2 });
+    const without = agree(tinyCampus({ ...oneType, funds: [capital, gift] }));
+    expect(passing).toEqual([...passing].sort((a, b) => b - a));
+    expect(new Set(passing.slice(0, 3)).size, `passing ${passing.join()}`).toBe(3);
+    // Money that is back only after its last year is worth nothing.
+    expect(passing[3]).toBe(without.passing);
+  });
+
   test('reserve floor: what lies below it is never spent', () => {
     const reserve = (dollars: number) =>
       tinyFund('reserve', 0, {

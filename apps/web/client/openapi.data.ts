@@ -1160,6 +1160,13 @@ export interface components {
                 };
                 /** @description Most that it pays for each dollar of other money. Left out: no matching grant. */
                 matchRatio?: number;
+                /** @description A grant that pays back what was spent on builds, up to its inflows, which carry the years of that spending. Left out: it pays itself. */
+                reimbursement?: {
+                    /** @description The fund that pays first and gets the money back. */
+                    frontedBy: string;
+                    /** @description Months from the end of the preparing season to the payback. */
+                    lagMonths: number;
+                };
                 /** @description The closing balance never falls below this. */
                 floorDollars: number;
                 /** @description The gift that this money is of; two funds with one gift count it twice. */

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import type { FundRow, LapseRow, MoneyRow, PlanOverview } from '#explain/overview/plan-overview.js';
+import type { FundRow, MoneyRow, PlanOverview } from '#explain/overview/plan-overview.js';
 import { groupBy } from '../format/group-by.js';
 import { dollars } from '../format/numbers.js';
 import { DataTable, type Column } from '../parts/data-table.js';
@@ -22,9 +22,12 @@ const moneyParts: readonly (readonly [keyof Omit<MoneyRow, 'year'>, string])[] =
   ['closing', words.closing],
 ];
 
-const fundParts: readonly (readonly [keyof Omit<FundRow, 'fund' | 'name' | 'year'>, string])[] = [
+type FundPart = readonly [keyof Omit<FundRow, 'fund' | 'name' | 'year'>, string];
+const paidBack: FundPart = ['paidBack', words.paidBack];
+const fundParts: readonly FundPart[] = [
   ['opening', words.opening],
   ['received', words.received],
+  paidBack,
   ['spent', words.spent],
   ['lapsed', words.lapsed],
   ['closing', words.closing],
@@ -32,12 +35,13 @@ const fundParts: readonly (readonly [keyof Omit<FundRow, 'fund' | 'name' | 'year
 
 /** Dollars by year, each fund's ledger and the compost balance, folded away until wanted. */
 export function Money({ overview }: { readonly overview: PlanOverview }): ReactNode {
-  const { money, funds, compost, lapses } = overview;
+  const { money, funds, compost, lapses, paybacks } = overview;
   const isEmpty = money.length + funds.length + compost.length === 0;
   return (
     <Section id="money" heading={strings.sections.money}>
       {isEmpty && <p>{words.none}</p>}
-      {lapses.length > 0 && <Lapses rows={lapses} />}
+      <Sentences heading={words.lapses} rows={lapses} />
+      <Sentences heading={words.paybacks} rows={paybacks} />
       {money.length > 0 && <MoneyTable rows={money} />}
       {[...groupBy(funds, ({ fund }) => fund)].map(([fund, rows]) => (
         <FundTable key={fund} name={rows[0]?.name ?? fund} rows={rows} />
@@ -47,13 +51,19 @@ export function Money({ overview }: { readonly overview: PlanOverview }): ReactN
   );
 }
 
-function Lapses({ rows }: { readonly rows: readonly LapseRow[] }): ReactNode {
+interface SentencesProps {
+  readonly heading: string;
+  readonly rows: readonly { readonly sentence: string }[];
+}
+
+function Sentences({ heading, rows }: SentencesProps): ReactNode {
+  if (rows.length === 0) return null;
   return (
     <>
-      <h3>{words.lapses}</h3>
+      <h3>{heading}</h3>
       <ul className="lapses">
-        {rows.map((row) => (
-          <li key={`${row.fund} ${row.year}`}>{row.sentence}</li>
+        {rows.map(({ sentence }) => (
+          <li key={sentence}>{sentence}</li>
         ))}
       </ul>
     </>
@@ -82,15 +92,17 @@ interface FundTableProps {
 }
 
 function FundTable({ name, rows }: FundTableProps): ReactNode {
+  const isPaidBack = rows.some((row) => row.paidBack !== 0);
+  const parts = fundParts.filter((part) => part !== paidBack || isPaidBack);
   return (
     <details>
       <summary>{words.fundSummary(name)}</summary>
       <DataTable
         caption={words.fundCaption(name)}
-        columns={[yearColumn, ...fundParts.map(([, head]) => ({ head, kind: 'number' }) as const)]}
+        columns={[yearColumn, ...parts.map(([, head]) => ({ head, kind: 'number' }) as const)]}
         rows={rows.map((row) => ({
           key: row.year,
-          cells: [row.year, ...fundParts.map(([part]) => dollars(row[part]))],
+          cells: [row.year, ...parts.map(([part]) => dollars(row[part]))],
         }))}
       />
     </details>

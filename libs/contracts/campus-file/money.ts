@@ -57,6 +57,19 @@ export const fundSchema = z.strictObject({
     .max(100)
     .optional()
     .describe('Most that it pays for each dollar of other money. Left out: no matching grant.'),
+  reimbursement: z
+    .strictObject({
+      frontedBy: id.describe('The fund that pays first and gets the money back.'),
+      lagMonths: z
+        .int()
+        .min(0)
+        .max(120)
+        .describe('Months from the end of the preparing season to the payback.'),
+    })
+    .optional()
+    .describe(
+      'A grant that pays back what was spent on builds, up to its inflows, which carry the years of that spending. Left out: it pays itself.',
+    ),
   floorDollars: dollars.describe('The closing balance never falls below this.'),
   giftId: id
     .optional()

@@ -15,6 +15,7 @@ import { siteOrderProblems } from './order-of-sites.js';
 import { publishedProblems } from './lives.js';
 import { rangeProblems } from './range-problems.js';
 import { referenceProblems } from './references.js';
+import { reimbursementProblems } from './reimbursements.js';
 import { restrictedFundProblems } from './restricted-funds.js';
 import { siteProblems } from './sites.js';
 import { totalProblems } from './totals.js';
@@ -32,6 +33,7 @@ const CHECKS: readonly ((view: FileView) => Problem[])[] = [
   laborProblems,
   fundProblems,
   restrictedFundProblems,
+  reimbursementProblems,
   giftProblems,
   compostProblems,
   constructionProblems,

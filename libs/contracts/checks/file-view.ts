@@ -39,6 +39,7 @@ export interface GivenIds {
   readonly sites: ReadonlySet<string>;
   readonly buildTypes: ReadonlySet<string>;
   readonly positions: ReadonlySet<string>;
+  readonly funds: ReadonlySet<string>;
   readonly laterChanges: ReadonlySet<string>;
   /** Undefined where the calendar could not be read: then nothing is said about seasons. */
   readonly seasons: ReadonlySet<string> | undefined;
@@ -106,6 +107,7 @@ function givenIds(parts: FileParts, document: Record<string, unknown>): GivenIds
     sites: new Set([...candidates, ...existing]),
     buildTypes: idsIn(document.buildTypes),
     positions: idsIn(document.positions),
+    funds: idsIn(document.funds),
     laterChanges: idsIn(document.laterChanges),
     seasons: parts.calendar && idsIn(parts.calendar.seasons),
   };

@@ -75,6 +75,12 @@ export function buildTypeReferences(view: FileView): readonly Reference[] {
   ];
 }
 
+export function frontingFunds({ funds }: FileView): readonly Reference[] {
+  return funds.flatMap(({ id, reimbursement }) =>
+    each(`fund ${id}`, 'reimbursement.frontedBy', reimbursement ? [reimbursement.frontedBy] : []),
+  );
+}
+
 function listed(ids: 'any' | readonly string[]): readonly string[] {
   return ids === 'any' ? [] : ids;
 }

@@ -1,7 +1,7 @@
 import { anError, type Problem } from '#domain/problem.js';
 import { nearest } from '../reading/nearest.js';
 import { changeReferences, publishedPositions } from './lives.js';
-import { buildTypeReferences, siteReferences } from './reference-lists.js';
+import { buildTypeReferences, frontingFunds, siteReferences } from './reference-lists.js';
 import type { Reference } from './reference.js';
 import { seasonReferences } from './season-references.js';
 import { allSites, type FileView } from './file-view.js';
@@ -21,6 +21,7 @@ export function referenceProblems(view: FileView): Problem[] {
     ...notCandidates(view, siteReferences(view).candidates),
     ...missing('build type', ids.buildTypes, buildTypeReferences(view)),
     ...missing('later change', ids.laterChanges, changeReferences(view)),
+    ...missing('fund', ids.funds, frontingFunds(view)),
     ...missing('position', ids.positions, publishedPositions(view)),
     ...(ids.seasons ? missing('season', ids.seasons, seasonReferences(view)) : []),
   ];

@@ -1,5 +1,5 @@
 import { plannedYears, yearAt, type Calendar } from '#domain/calendar.js';
-import type { Fund, Inflow, Restriction } from '#domain/money.js';
+import type { Fund, Inflow, Reimbursement, Restriction } from '#domain/money.js';
 import { cents, dollarsToCents, percentOf, roundCents, type Cents } from '#units/cents.js';
 import { yearsLater, type FiscalYear } from '#units/fiscal-year.js';
 import type { CampusFile } from '../campus-file.schema.js';
@@ -84,8 +84,24 @@ function mainFund(fund: FundPart, calendar: Calendar, split: readonly SplitRecei
     counted: fund.counted,
     floor: dollarsToCents(fund.floorDollars),
     ...optional('matchRatio', fund.matchRatio),
+    ...optional(
+      'reimbursement',
+      fund.reimbursement && toReimbursement(fund.reimbursement, calendar),
+    ),
     inflows: toInflows(arrivals, { last, restriction }),
   };
+}
+
+/** Fiscal years that end between the last month of preparing, when a build is paid, and the payback. */
+export function toReimbursement(
+  { frontedBy, lagMonths }: NonNullable<FundPart['reimbursement']>,
+  calendar: Calendar,
+): Reimbursement {
+  const { fiscalYearStartMonth, prepareSeason, seasons } = calendar;
+  const paid =
+    seasons.find(({ id }) => id === prepareSeason)?.months.at(-1) ?? fiscalYearStartMonth;
+  const monthOfYear = (paid - fiscalYearStartMonth + 12) % 12;
+  return { frontedBy, lagYears: Math.floor((monthOfYear + lagMonths) / 12) };
 }
 
 /** Care money outlives the dates of the build money that it came with. */

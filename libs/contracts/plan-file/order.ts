@@ -38,6 +38,8 @@ export function inOrder(plan: PlanPart, { seasons }: Calendar): PlanPart {
       COST_LINES.indexOf(row.line),
       row.site ?? '',
       row.dollars,
+      row.repaidBy?.fund ?? '',
+      row.repaidBy?.inflow ?? 0,
     ]),
     compost: sorted(plan.compost, (row) => [
       ...place(row),

@@ -9,14 +9,26 @@ type Row = Readonly<Record<string, string | number>>;
 /** Rows of a plan that name what the campus does not have, or that cannot be counted exactly. */
 export function planPartProblems(plan: PlanPart, campus: Campus): Problem[] {
   const judge = rowJudge(campus);
-  const { placements, compost, ...lists } = plan;
+  const { placements, compost, spending, ...lists } = plan;
   return [
     ...placements.flatMap((placement) => placementProblems(placement, judge)),
     ...Object.entries(lists).flatMap(([list, rows]) =>
       (rows as readonly Row[]).flatMap((row) => judge(`${list} ${rowName(row)}`, row)),
     ),
+    ...spending.flatMap((row) => spendingProblems(row, judge)),
     ...compost.flatMap((row) => compostProblems(row, judge)),
   ];
+}
+
+/** The award that pays an entry back is one of the campus as well. */
+function spendingProblems(
+  { repaidBy, site, ...rest }: PlanPart['spending'][number],
+  judge: (record: string, row: Row) => Problem[],
+): Problem[] {
+  const row = { ...rest, ...(site === undefined ? {} : { site }) };
+  const record = `spending ${rowName(row)}`;
+  const award = repaidBy && judge(`${record} repaidBy`, { year: row.year, ...repaidBy });
+  return [...judge(record, row), ...(award ?? [])];
 }
 
 /** The certified part of a row is counted as exactly as the whole. */

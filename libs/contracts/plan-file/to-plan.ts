@@ -49,13 +49,14 @@ export function toPlan({ plan }: PlanFile, campus: Campus): PlanReading {
         taskClass: row.taskClass,
         hours: hoursToCenti(row.hours),
       })),
-      spending: plan.spending.map(({ fund, inflow, year, line, site, dollars }) => ({
+      spending: plan.spending.map(({ fund, inflow, year, line, site, dollars, repaidBy }) => ({
         fund,
         inflow,
         year: toFiscalYear(year),
         line,
         ...(site === undefined ? {} : { site }),
         amount: dollarsToCents(dollars),
+        ...optional('repaidBy', repaidBy),
       })),
       compost: plan.compost.map((row) => ({
         season: when(row),

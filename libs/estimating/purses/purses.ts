@@ -15,13 +15,13 @@ export interface Purse {
 }
 
 /**
- * Every purse of a campus. The floor of a fund is locked into its earliest inflows for good, since
+ * Every purse of a campus; a grant that pays back later has none (`frontingsOf`). The floor of a fund is locked into its earliest inflows for good, since
  * its closing balance may never be spent below it.
  */
 export function pursesOf(campus: Campus): Purse[] {
   const end = plannedYears(campus.calendar) - 1;
   return campus.funds
-    .filter((fund) => fund.counted)
+    .filter((fund) => fund.counted && !paysBackLater(fund))
     .flatMap((fund) => {
       let locked: number = fund.floor;
       return fund.inflows.map((flow, inflow) => {
@@ -40,9 +40,17 @@ export function pursesOf(campus: Campus): Purse[] {
     .filter((purse) => purse.amount > 0 && purse.first <= purse.last);
 }
 
-/** Matching money pays on builds alone, whatever else its restriction names. */
-function payable({ matchRatio }: Fund, restriction: Restriction): Restriction {
-  if (matchRatio === undefined) return restriction;
+/** Whether a grant never pays a cost itself, but another fund after it has. */
+export function paysBackLater({ reimbursement }: Fund): boolean {
+  return (reimbursement?.lagYears ?? 0) > 0;
+}
+
+/** Matching and reimbursable money pays on builds alone, whatever else its restriction names. */
+export function payable(
+  { matchRatio, reimbursement }: Fund,
+  restriction: Restriction,
+): Restriction {
+  if (matchRatio === undefined && reimbursement === undefined) return restriction;
   return { ...restriction, lines: restriction.lines.filter((line) => line === 'build') };
 }
 

@@ -42,4 +42,9 @@ export const LEDGER_COLUMNS: readonly ColumnHead[] = [
   },
   { header: 'site', unit: 'site id', meaning: 'Site that is paid for, where it is one.' },
   { header: 'amount_usd', unit: 'US dollars of the year', meaning: 'Dollars spent, to the cent.' },
+  {
+    header: 'paid_back_by',
+    unit: 'fund id',
+    meaning: 'Reimbursable grant that pays it back later; in a public copy, its kind.',
+  },
 ];

@@ -57,13 +57,14 @@ export function ledgerTable({ file, plan }: Planned, audience: Audience): Table 
   return {
     name: 'ledger',
     columns: LEDGER_COLUMNS,
-    rows: plan.plan.spending.map(({ year, fund, inflow, line, site, dollars }) => [
+    rows: plan.plan.spending.map(({ year, fund, inflow, line, site, dollars, repaidBy }) => [
       year,
       shown(fund),
       inflow,
       line,
       site ?? null,
       dollars,
+      repaidBy ? shown(repaidBy.fund) : null,
     ]),
   };
 }

@@ -11,7 +11,7 @@ import { headlineOf } from './headline.js';
 import { seasonRows } from './labor/season-rows.js';
 import { compostRows } from './ledgers/compost-rows.js';
 import { fundYears } from './ledgers/fund-years.js';
-import { fundRows, lapseRows, moneyRows } from './ledgers/money-rows.js';
+import { fundRows, lapseRows, moneyRows, paybackRows } from './ledgers/money-rows.js';
 import { limitRows } from './limits/limit-rows.js';
 import { nextYear } from './next/next-year.js';
 import type { PlanOverview } from './plan-overview.js';
@@ -49,6 +49,7 @@ export function planOverview(campus: Campus, plan: Plan, report: SolveReport): P
     money: moneyRows(ground, ledger),
     compost: compostRows(ground),
     lapses: lapseRows(ledger),
+    paybacks: paybackRows(ground),
     hires: hireRows(ground),
     limits,
     promises,

@@ -33,6 +33,7 @@ export interface PlanOverview {
   readonly compost: readonly CompostRow[];
   /** Gifts and grants of which the plan leaves something unspent, in order of year. */
   readonly lapses: readonly LapseRow[];
+  readonly paybacks: readonly PaybackRow[];
   readonly hires: readonly HireRow[];
   readonly limits: readonly LimitRow[];
   readonly promises: readonly PromiseRow[];
@@ -147,13 +148,15 @@ export interface SeasonRow {
   readonly afterHorizon: boolean;
 }
 
-/** One fund in one year, exact to the cent: opening + received - spent - lapsed = closing. */
+/** One fund in one year, exact to the cent: opening + received + paidBack - spent - lapsed = closing. */
 export interface FundRow {
   readonly fund: string;
   readonly name: string;
   readonly year: string;
   readonly opening: number;
   readonly received: number;
+  /** What grants paid back to the fund; below 0: what the grant paid back to others. */
+  readonly paidBack: number;
   readonly spent: number;
   readonly lapsed: number;
   readonly closing: number;
@@ -178,6 +181,16 @@ export interface MoneyRow {
 export interface LapseRow {
   readonly fund: string;
   readonly name: string;
+  readonly year: string;
+  readonly dollars: number;
+  readonly sentence: string;
+}
+
+/** Money that a fund fronts for a site, and that a reimbursable grant pays back to it. */
+export interface PaybackRow {
+  readonly grant: string;
+  readonly name: string;
+  /** Fiscal year of the payback. */
   readonly year: string;
   readonly dollars: number;
   readonly sentence: string;

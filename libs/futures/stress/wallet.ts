@@ -1,8 +1,15 @@
 import { yearIndexOf } from '#domain/calendar.js';
 import type { Campus } from '#domain/campus.js';
-import type { CostLine } from '#domain/money.js';
-import type { Plan } from '#domain/plan.js';
-import { mayPay, pursesOf, type Payable, type Purse } from '#estimating/purses/purses.js';
+import type { CostLine, Fund } from '#domain/money.js';
+import type { Award, Plan } from '#domain/plan.js';
+import { matchShare } from '#estimating/cost/matching.js';
+import {
+  mayPay,
+  paysBackLater,
+  pursesOf,
+  type Payable,
+  type Purse,
+} from '#estimating/purses/purses.js';
 
 /** A bill of one year. Amounts are cents; fractions of a cent do not matter here. */
 export interface Bill extends Payable {
@@ -14,11 +21,21 @@ export interface Bill extends Payable {
 interface Meant {
   readonly purse: number;
   readonly amount: number;
+  /** The award that pays it back. */
+  readonly repaidBy?: Award;
+}
+
+/** What was taken out of a purse for a bill. */
+interface Draw extends Meant {
+  /** Year index from which it is back in the purse. */
+  readonly back?: number;
 }
 
 /** The money of a campus with what a plan means to do with it: made once, read by every future. */
 export interface Budget {
   readonly purses: readonly Purse[];
+  /** Grants that pay back later what other funds have spent. */
+  readonly grants: readonly Fund[];
   readonly meant: ReadonlyMap<string, readonly Meant[]>;
 }
 
@@ -29,13 +46,17 @@ export function budgetOf(campus: Campus, plan: Plan): Budget {
   );
   const placeOf = new Map(purses.map((p, i) => [`${p.fund.id} ${p.inflow}`, i]));
   const meant = new Map<string, Meant[]>();
-  for (const { fund, inflow, year, line, site, amount } of plan.spending) {
+  // What is paid back comes first: it is least missed where a bill is smaller than planned.
+  const inOrder = [...plan.spending].sort((a, b) => Number(!a.repaidBy) - Number(!b.repaidBy));
+  for (const { fund, inflow, year, line, site, amount, repaidBy } of inOrder) {
     const purse = placeOf.get(`${fund} ${inflow}`);
     if (purse === undefined) continue;
     const key = keyOf(yearIndexOf(campus.calendar, year), line, site);
-    meant.set(key, [...(meant.get(key) ?? []), { purse, amount }]);
+    const entry = { purse, amount, ...(repaidBy ? { repaidBy } : {}) };
+    meant.set(key, [...(meant.get(key) ?? []), entry]);
   }
-  return { purses, meant };
+  const grants = campus.funds.filter((fund) => fund.counted && paysBackLater(fund));
+  return { purses, grants, meant };
 }
 
 function keyOf(yearIndex: number, line: CostLine, site: string | undefined): string {
@@ -49,15 +70,19 @@ function breadth({ restriction: { lines, sites, buildTypes } }: Purse): number {
 
 /**
  * The money of one future. A bill is paid as the plan means it, and what it costs more from any money
- * that may pay it, what lapses first before the rest.
+ * that may pay it, what lapses first before the rest. Bills come in the order of their years. What the
+ * plan has a grant pay back is fronted in any case, and comes back if the grant does.
  */
 export class Wallet {
   private readonly left: Float64Array;
   private readonly meantLeft = new Map<string, Float64Array>();
+  private fronted: readonly Draw[] = [];
+  /** Cents that each grant has paid back or will, by its id. */
+  private readonly repaid = new Map<string, number>();
 
   constructor(
     private readonly budget: Budget,
-    arrives: ReadonlySet<string>,
+    private readonly arrives: ReadonlySet<string>,
   ) {
     this.left = Float64Array.from(budget.purses, (p) => (arrives.has(p.fund.id) ? p.amount : 0));
   }
@@ -72,51 +97,81 @@ export class Wallet {
     const draws = this.drawn(bill);
     const paid = draws.reduce((sum, { amount }) => sum + amount, 0);
     if (paid >= bill.amount - 1) return true;
-    for (const { purse, amount } of draws) this.left[purse] = (this.left[purse] ?? 0) + amount;
+    for (const draw of draws) this.record(draw, -1);
     return false;
   }
 
   /** Cents of a fund that nobody spent. */
   unspent(fund: string): number {
+    const grant = this.budget.grants.find(({ id }) => id === fund);
+    if (grant) {
+      const awarded = grant.inflows.reduce((sum, { amount }) => sum + amount, 0);
+      return awarded - (this.repaid.get(fund) ?? 0);
+    }
     return this.budget.purses.reduce(
       (sum, purse, i) => sum + (purse.fund.id === fund ? (this.left[i] ?? 0) : 0),
       0,
     );
   }
 
-  private drawn(bill: Bill): { purse: number; amount: number }[] {
-    const draws: { purse: number; amount: number }[] = [];
+  private drawn(bill: Bill): Draw[] {
+    this.takeBack(bill.yearIndex);
+    const draws: Draw[] = [];
     const matched = new Map<string, number>();
     let owed = bill.amount;
-    const draw = (place: number, most: number): number => {
+    const draw = ({ purse: place, amount: most, repaidBy }: Meant): number => {
       const purse = this.budget.purses[place];
       if (!purse || owed <= 0) return 0;
-      const room = Math.min(most, this.left[place] ?? 0, owed, matchRoom(purse, bill, matched));
+      const grant = this.budget.grants.find(({ id }) => id === repaidBy?.fund);
+      const payer = grant ?? purse.fund;
+      const room = Math.min(most, this.left[place] ?? 0, owed, matchRoom(payer, bill, matched));
       if (room <= 0) return 0;
-      this.left[place] = (this.left[place] ?? 0) - room;
       owed -= room;
-      matched.set(purse.fund.id, (matched.get(purse.fund.id) ?? 0) + room);
-      draws.push({ purse: place, amount: room });
+      matched.set(payer.id, (matched.get(payer.id) ?? 0) + room);
+      const lag = grant?.reimbursement?.lagYears;
+      const back = lag === undefined ? {} : { back: bill.yearIndex + lag };
+      const made = { purse: place, amount: room, ...(repaidBy ? { repaidBy } : {}), ...back };
+      this.record(made, 1);
+      draws.push(made);
       return room;
     };
     for (const site of bill.site === undefined ? [undefined] : [bill.site, undefined]) {
       this.asMeant(keyOf(bill.yearIndex, bill.line, site), bill, draw);
     }
     this.budget.purses.forEach((purse, place) => {
-      if (owed > 0 && isOpen(purse, bill)) draw(place, Infinity);
+      if (owed > 0 && isOpen(purse, bill)) draw({ purse: place, amount: Infinity });
     });
     return draws;
   }
 
-  private asMeant(key: string, bill: Bill, draw: (place: number, most: number) => number): void {
+  /** Takes money out of its purse (sign 1), or puts it in again as if it had never been out (sign -1). */
+  private record(draw: Draw, sign: 1 | -1): void {
+    const { purse, amount, repaidBy, back } = draw;
+    this.left[purse] = (this.left[purse] ?? 0) - sign * amount;
+    if (!repaidBy || back === undefined || !this.arrives.has(repaidBy.fund)) return;
+    this.repaid.set(repaidBy.fund, (this.repaid.get(repaidBy.fund) ?? 0) + sign * amount);
+    this.fronted =
+      sign === 1 ? [...this.fronted, draw] : this.fronted.filter((other) => other !== draw);
+  }
+
+  /** Puts what is paid back by a year into the purses that it left. */
+  private takeBack(yearIndex: number): void {
+    if (this.fronted.length === 0) return;
+    const isBack = ({ back = Infinity }: Draw) => back <= yearIndex;
+    for (const { purse, amount } of this.fronted.filter(isBack))
+      this.left[purse] = (this.left[purse] ?? 0) + amount;
+    this.fronted = this.fronted.filter((f) => !isBack(f));
+  }
+
+  private asMeant(key: string, bill: Bill, draw: (meant: Meant) => number): void {
     const entries = this.budget.meant.get(key);
     if (!entries) return;
     const left = this.meantLeft.get(key) ?? Float64Array.from(entries, (e) => e.amount);
     this.meantLeft.set(key, left);
-    entries.forEach(({ purse: place }, i) => {
-      const purse = this.budget.purses[place];
+    entries.forEach((entry, i) => {
+      const purse = this.budget.purses[entry.purse];
       if (!purse || !isOpen(purse, bill)) return;
-      left[i] = (left[i] ?? 0) - draw(place, left[i] ?? 0);
+      left[i] = (left[i] ?? 0) - draw({ ...entry, amount: left[i] ?? 0 });
     });
   }
 }
@@ -127,8 +182,7 @@ function isOpen(purse: Purse, bill: Bill): boolean {
 }
 
 /** Matching money pays at most its share of a bill: ratio / (1 + ratio). */
-function matchRoom({ fund }: Purse, bill: Bill, matched: ReadonlyMap<string, number>): number {
+function matchRoom(fund: Fund, bill: Bill, matched: ReadonlyMap<string, number>): number {
   if (fund.matchRatio === undefined) return Infinity;
-  const share = (bill.amount * fund.matchRatio) / (1 + fund.matchRatio);
-  return share - (matched.get(fund.id) ?? 0);
+  return bill.amount * matchShare(fund) - (matched.get(fund.id) ?? 0);
 }

@@ -10,8 +10,13 @@ export class FlowNetwork {
   private readonly to: number[] = [];
   private readonly room: number[] = [];
 
-  constructor(readonly nodes: number) {
+  constructor(nodes: number) {
     this.heads = Array.from({ length: nodes }, () => []);
+  }
+
+  /** Adds a node and returns its number. */
+  addNode(): number {
+    return this.heads.push([]) - 1;
   }
 
   /** Adds an edge and returns its number. */
@@ -45,7 +50,7 @@ export class FlowNetwork {
     for (;;) {
       const level = this.levels(source);
       if ((level[sink] ?? -1) < 0) return added;
-      const next = new Int32Array(this.nodes);
+      const next = new Int32Array(this.heads.length);
       for (;;) {
         const pushed = this.push({ level, next, sink }, source, Infinity);
         if (pushed === 0) break;
@@ -54,8 +59,9 @@ export class FlowNetwork {
     }
   }
 
-  private levels(source: number): Int32Array {
-    const level = new Int32Array(this.nodes).fill(-1);
+  /** Steps from `source` to each node over edges with room left; -1 where none leads there. */
+  levels(source: number): Int32Array {
+    const level = new Int32Array(this.heads.length).fill(-1);
     level[source] = 0;
     const queue = [source];
     for (const node of queue) {

@@ -1,12 +1,14 @@
 import { plannedYears, yearAt } from '#domain/calendar.js';
 import type { Campus } from '#domain/campus.js';
 import type { CostLine } from '#domain/money.js';
-import type { Decisions, SpendEntry } from '#domain/plan.js';
+import type { Award, Decisions, SpendEntry } from '#domain/plan.js';
 import { moneyNeeds, type MoneyNeeds } from '#estimating/plan-needs/money-needs.js';
+import { frontingsOf, mayFront } from '#estimating/purses/frontings.js';
 import { mayPay, pursesOf, type Purse } from '#estimating/purses/purses.js';
 import type { CampusCharges } from '#estimating/site-charges/campus-charges.js';
 import { cents } from '#units/cents.js';
-import { FlowNetwork } from './max-flow.js';
+import { payFronted } from './fronted.js';
+import type { Paid, Payments } from './payment-network.js';
 import type { Shortage } from './shortage.js';
 
 export interface MoneyAllocation {
@@ -15,7 +17,7 @@ export interface MoneyAllocation {
 }
 
 /** One cost of one year that is paid as a whole. */
-interface Due {
+export interface Due {
   readonly line: CostLine;
   readonly yearIndex: number;
   readonly amount: number;
@@ -32,15 +34,33 @@ export function allocateMoney(
   decisions: Decisions,
   charges: CampusCharges,
 ): MoneyAllocation {
-  const needs = moneyNeeds(campus, decisions, charges);
-  const network = new PaymentNetwork(campus, duesOf(campus, needs));
-  const purses = pursesOf(campus).map((purse) => ({ purse, breadth: breadth(campus, purse) }));
-  purses.sort(
-    (a, b) => a.purse.last - b.purse.last || a.breadth - b.breadth || a.purse.first - b.purse.first,
-  );
-  for (const { purse } of purses) network.addPurse(purse);
-  network.settle();
-  return { spending: network.spending(), shortages: network.shortages() };
+  const dues = duesOf(campus, moneyNeeds(campus, decisions, charges));
+  const payments = paymentsOf(campus, dues);
+  const network = payFronted(payments);
+  return {
+    spending: spendingOf(campus, { dues, payments, paid: network.payments() }),
+    shortages: network
+      .missing()
+      .map(({ yearIndex, amount }) => ({ resource: 'money' as const, at: yearIndex, amount })),
+  };
+}
+
+/** Who may pay each cost, in the order in which money is best spent. */
+export function paymentsOf(campus: Campus, dues: readonly Due[]): Payments {
+  const purses = pursesOf(campus);
+  const frontings = frontingsOf(campus, purses);
+  const breadths = purses.map((purse) => breadth(campus, purse));
+  const key = (i: number) => [purses[i]?.last ?? 0, breadths[i] ?? 0, purses[i]?.first ?? 0];
+  const order = purses
+    .map((_, i) => i)
+    .sort((a, b) => key(a).reduce((found, k, at) => found || k - (key(b)[at] ?? 0), 0));
+  const bills = dues.map((due) => ({
+    yearIndex: due.yearIndex,
+    amount: due.amount,
+    payers: new Set(purses.flatMap((p, i) => (mayPay(p.restriction, due) ? [i] : []))),
+    frontings: frontings.flatMap((f, i) => (mayFront(f, purses, due) ? [i] : [])),
+  }));
+  return { purses, frontings, bills, order };
 }
 
 /** How many kinds of cost a purse may pay: the narrower, the sooner it is spent. */
@@ -52,7 +72,7 @@ function breadth(campus: Campus, { restriction }: Purse): number {
   return restriction.lines.length * sites * types;
 }
 
-function duesOf(campus: Campus, needs: MoneyNeeds): Due[] {
+export function duesOf(campus: Campus, needs: MoneyNeeds): Due[] {
   const years = Array.from({ length: plannedYears(campus.calendar) }, (_, y) => y);
   const yearly = (line: CostLine, amounts: readonly number[]) =>
     years.map((yearIndex) => ({ line, yearIndex, amount: amounts[yearIndex] ?? 0 }));
@@ -65,98 +85,52 @@ function duesOf(campus: Campus, needs: MoneyNeeds): Due[] {
   ].filter((due) => due.amount > 0);
 }
 
-/** source -> purse -> (matching cap) -> due -> sink. */
-class PaymentNetwork {
-  private readonly flow: FlowNetwork;
-  private readonly dueEdges: number[];
-  private readonly links: { purse: Purse; due: Due; edge: number }[] = [];
-  private readonly purseEdges: { edge: number; amount: number }[] = [];
-  private nextPurse: number;
-  private readonly sink = 1;
-
-  constructor(
-    private readonly campus: Campus,
-    private readonly dues: readonly Due[],
-  ) {
-    const spare = campus.funds.reduce((sum, f) => sum + f.inflows.length * 2, 0) + 2;
-    const matched = campus.funds.filter((f) => f.matchRatio !== undefined).length;
-    this.nextPurse = 2 + dues.length;
-    this.flow = new FlowNetwork(this.nextPurse + spare + matched * dues.length);
-    this.dueEdges = dues.map((due, d) => this.flow.addEdge(2 + d, this.sink, due.amount));
-  }
-
-  addPurse(purse: Purse): void {
-    const node = this.nextPurse++;
-    this.purseEdges.push({ edge: this.flow.addEdge(0, node, 0), amount: purse.amount });
-    this.dues.forEach((due, d) => {
-      if (due.yearIndex < purse.first || due.yearIndex > purse.last) return;
-      if (!mayPay(purse.restriction, due)) return;
-      const to = purse.fund.matchRatio === undefined ? 2 + d : this.capNode(purse, d);
-      const edge = this.flow.addEdge(node, to, purse.amount);
-      this.links.push({ purse, due, edge });
-    });
-  }
-
-  private readonly caps = new Map<string, number>();
-
-  /** Money of one matching fund reaches a cost through one node that lets no more than its share pass. */
-  private capNode({ fund }: Purse, d: number): number {
-    const key = `${fund.id} ${d}`;
-    const found = this.caps.get(key);
-    if (found !== undefined) return found;
-    const ratio = fund.matchRatio ?? 0;
-    const node = this.nextPurse++;
-    const share = Math.floor(((this.dues[d]?.amount ?? 0) * ratio) / (1 + ratio));
-    this.flow.addEdge(node, 2 + d, share);
-    this.caps.set(key, node);
-    return node;
-  }
-
-  /** Opens the purses one after the other: what an earlier one has paid stays paid. */
-  settle(): void {
-    for (const { edge, amount } of this.purseEdges) {
-      this.flow.widen(edge, amount);
-      this.flow.send(0, this.sink);
-    }
-  }
-
-  spending(): SpendEntry[] {
-    const entries = this.links
-      .map(({ purse, due, edge }) => ({ purse, due, amount: this.flow.flow(edge) }))
-      .filter(({ amount }) => amount > 0)
-      .map(({ purse, due, amount }) => this.entry(purse, due, amount));
-    return mergeEntries(entries);
-  }
-
-  private entry(purse: Purse, due: Due, amount: number): SpendEntry {
+function spendingOf(
+  { calendar }: Campus,
+  all: { readonly dues: readonly Due[]; readonly payments: Payments; readonly paid: Paid[] },
+): SpendEntry[] {
+  const { purses, frontings } = all.payments;
+  const entries = all.paid.flatMap(({ bill, purse: place, fronting, amount }): SpendEntry[] => {
+    const due = all.dues[bill];
+    const purse = purses[place];
+    if (!due || !purse) return [];
     const named = due.line === 'build' || (due.line === 'care' && isRestricted(purse));
-    return {
-      fund: purse.fund.id,
-      inflow: purse.inflow,
-      year: yearAt(this.campus.calendar, due.yearIndex),
-      line: due.line,
-      ...(named && due.site !== undefined ? { site: due.site } : {}),
-      amount: cents(amount),
-    };
-  }
-
-  shortages(): Shortage[] {
-    return this.dues.flatMap((due, d) => {
-      const amount = this.flow.roomLeft(this.dueEdges[d] ?? 0);
-      return amount > 0 ? [{ resource: 'money' as const, at: due.yearIndex, amount }] : [];
-    });
-  }
+    const by = fronting === undefined ? undefined : frontings[fronting];
+    return [
+      {
+        fund: purse.fund.id,
+        inflow: purse.inflow,
+        year: yearAt(calendar, due.yearIndex),
+        line: due.line,
+        ...(named && due.site !== undefined ? { site: due.site } : {}),
+        amount: cents(amount),
+        ...(by ? { repaidBy: { fund: by.grant.id, inflow: by.inflow } } : {}),
+      },
+    ];
+  });
+  return mergeEntries(entries);
 }
 
-/** One line for each purse, year, line and named site, in order of year. */
+/** One line for each purse, year, line, named site and award, in order of year. */
 function mergeEntries(entries: readonly SpendEntry[]): SpendEntry[] {
   const merged = new Map<string, SpendEntry>();
   for (const entry of entries) {
-    const key = [entry.year, entry.line, entry.site ?? '', entry.fund, entry.inflow].join('\u0000');
+    const key = [
+      entry.year,
+      entry.line,
+      entry.site ?? '',
+      entry.fund,
+      entry.inflow,
+      ...awardKey(entry.repaidBy),
+    ].join('\u0000');
     const before = merged.get(key);
     merged.set(key, before ? { ...entry, amount: cents(before.amount + entry.amount) } : entry);
   }
   return [...merged].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, entry]) => entry);
+}
+
+function awardKey(award: Award | undefined): (string | number)[] {
+  return award ? [award.fund, award.inflow] : [];
 }
 
 function isRestricted({ restriction }: Purse): boolean {

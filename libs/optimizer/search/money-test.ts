@@ -1,3 +1,4 @@
+import { matchShare } from '#estimating/cost/matching.js';
 import { payersOf } from '#rules/funds/sinks.js';
 import type { Tables } from './tables.js';
 
@@ -15,7 +16,7 @@ export interface MoneyTest {
  * that falls gives money back; one that rises is paid along augmenting paths (Ford and Fulkerson 1956),
  * which find a way of paying where there is one, whatever was paid how before. Whole cents throughout.
  */
-export function moneyTest(tables: Tables): MoneyTest {
+export function keptFlow(tables: Tables): MoneyTest {
   return new KeptFlow(tables);
 }
 
@@ -206,9 +207,8 @@ function layOut({ years, purses, sinkKeys }: Tables): Arcs {
         const { first = 0, last = -1, fund } = purses[purse] ?? {};
         if (year < first || year > last) return [];
         const due = k * years + year;
-        const ratio = fund?.matchRatio;
-        if (!fund || ratio === undefined) return [{ purse, due, share: 1, match: -1 }];
-        return [{ purse, due, share: ratio / (1 + ratio), match: matchOf(fund.id, due) }];
+        if (fund?.matchRatio === undefined) return [{ purse, due, share: 1, match: -1 }];
+        return [{ purse, due, share: matchShare(fund), match: matchOf(fund.id, due) }];
       }),
     ).flat();
   });

@@ -15,7 +15,8 @@ import { sortDecisions } from '../allocate/complete-plan.js';
 import { purchaseOf, yardsToBuy } from '../allocate/compost.js';
 import { heldWorkDays } from './held-work-days.js';
 import { laborTest, type LaborTest } from './labor-test.js';
-import { moneyTest, type MoneyTest } from './money-test.js';
+import { moneyTest } from './fronted-test.js';
+import type { MoneyTest } from './money-test.js';
 import { CLASS_COUNT, type Tables } from './tables.js';
 
 /** A plan under construction: its decisions, and their totals kept up to date in whole units. */

@@ -9,6 +9,7 @@ import type { Campus } from '#domain/campus.js';
 import { TASK_CLASSES } from '#domain/labor.js';
 import { buildBills, careCosts } from '#estimating/plan-needs/money-needs.js';
 import { topDressSeasons } from '#estimating/plan-needs/compost-needs.js';
+import { frontingsOf, type Fronting } from '#estimating/purses/frontings.js';
 import { pursesOf, type Payable, type Purse } from '#estimating/purses/purses.js';
 import { ageInSeason } from '#estimating/site-charges/life.js';
 import { CARE_CLASSES, FINE_PER_HUNDREDTH } from '#estimating/site-charges/type-profile.js';
@@ -45,6 +46,7 @@ export interface Tables {
   readonly seasons: number;
   readonly years: number;
   readonly purses: readonly Purse[];
+  readonly frontings: readonly Fronting[];
   readonly sinkKeys: readonly SinkKey[];
   readonly positions: readonly PositionTable[];
   readonly seasonList: readonly SeasonInstance[];
@@ -59,7 +61,8 @@ export interface Tables {
 export function tablesOf(ground: Ground): Tables {
   const { campus } = ground;
   const purses = pursesOf(campus);
-  const keyOf = sinkKeyer(purses);
+  const frontings = frontingsOf(campus, purses);
+  const keyOf = sinkKeyer({ purses, frontings });
   const sinkKeys: SinkKey[] = [];
   const sinkOf = (cost: Payable): number => {
     const key = keyOf(cost);
@@ -86,6 +89,7 @@ export function tablesOf(ground: Ground): Tables {
     firstOpenYear: firstOpenYear(campus),
     positions: campus.positions.map((p) => positionTable(campus, p)),
     purses,
+    frontings,
     sinkKeys,
     sinkOf,
     chargesOf(lifecycle) {

@@ -98,8 +98,8 @@ function moneyTable({ funds, firstYear }: PlanOverview): Block {
     rows: rows.map((one: FundRow) =>
       row(
         one.name,
-        text(one.opening + one.received),
-        text(one.spent),
+        text(one.opening + one.received + Math.max(0, one.paidBack)),
+        text(one.spent + Math.max(0, -one.paidBack)),
         text(one.closing),
         NOT_RECORDED,
       ),

@@ -9,7 +9,7 @@ import { seasonCareFigure } from '../figures/season-care-figure.js';
 import { stackFigures } from '../figures/stack-figures.js';
 import { yearStripFigure } from '../figures/year-strip-figure.js';
 import type { SiteMark } from '../figures/year-strip.js';
-import { lapsesInWords } from './lapses.js';
+import { lapsesInWords, paybacksInWords } from './lapses.js';
 import { busySeasonRows } from './season.js';
 import { bandsOf } from './shares.js';
 import { yearTable } from './year-table.js';
@@ -28,7 +28,7 @@ export function timelineBlocks(overview: PlanOverview): readonly Block[] {
   return [
     heading(1, `All years, and the ${season} care that piles up`),
     smallPrint(
-      `A site stands in the year in which it is prepared. Shares of a limit leave out what is only proposed: ${season} hours of those already there, money to spend, compost in the fullest season, sites wanted of those still open. Hours are planning coefficients, mostly judgement: a forecast, not a staffing entitlement.${blockedInWords(overview.years)}${lapsesInWords(overview.lapses)}`,
+      `A site stands in the year in which it is prepared. Shares of a limit leave out what is only proposed: ${season} hours of those already there, money to spend, compost in the fullest season, sites wanted of those still open. Hours are planning coefficients, mostly judgement: a forecast, not a staffing entitlement.${blockedInWords(overview.years)}${lapsesInWords(overview.lapses)}${paybacksInWords(overview.paybacks)}`,
     ),
     stackFigures(strip, barsOf(season, rows, height), {
       title: `Sites, limits and ${season} hours by fiscal year`,

@@ -1,22 +1,27 @@
 import type { Breach } from '#domain/breach.js';
 import { plannedYears, yearAt, yearIndexOf } from '#domain/calendar.js';
 import type { Campus } from '#domain/campus.js';
-import type { Fund, Inflow } from '#domain/money.js';
+import type { Fund } from '#domain/money.js';
 import type { Plan, SpendEntry } from '#domain/plan.js';
 import { moneyNeeds, type MoneyNeeds, type SiteCost } from '#estimating/plan-needs/money-needs.js';
+import { paybackOf } from '#estimating/purses/paybacks.js';
+import { paysBackLater } from '#estimating/purses/purses.js';
 import { fiscalYearLabel } from '#units/fiscal-year.js';
 import type { Check } from '../check.js';
+import { checkFronted } from './check-fronted.js';
+import { allows, breach, dollars, total, typeOf } from './entries.js';
 
 /**
  * Every cost is paid to the cent in its year; every inflow is spent only on what it may be spent on,
- * from the year it arrives to its last year, and never beyond its amount; matching money never
- * exceeds its ratio of the other money of the same bill.
+ * from the year it arrives to its last year, and never beyond what is there of it in that year;
+ * matching and reimbursing money never exceeds its ratio of the other money of the same bill.
  */
 export const checkFunds: Check = (campus, plan) => {
   const needs = moneyNeeds(campus, plan.decisions);
   return [
     ...plan.spending.flatMap((entry) => entryBreaches(campus, plan, entry)),
-    ...campus.funds.flatMap((fund) => overspent(fund, plan.spending)),
+    ...checkFronted(campus, plan),
+    ...campus.funds.flatMap((fund) => overspent(campus, fund, plan.spending)),
     ...buildBreaches(campus, needs, plan),
     ...yearTotals(campus, needs, plan),
     ...siteCareBreaches(campus, needs, plan),
@@ -24,20 +29,10 @@ export const checkFunds: Check = (campus, plan) => {
   ];
 };
 
-function breach(record: string, message: string): Breach {
-  return { rule: 'funds', record, message };
-}
-
-const dollars = (amount: number) => `$${(amount / 100).toFixed(2)}`;
-
-function total(entries: readonly { amount: number }[]): number {
-  return entries.reduce((sum, e) => sum + e.amount, 0);
-}
-
 function entryBreaches(campus: Campus, plan: Plan, entry: SpendEntry): Breach[] {
   const fund = campus.funds.find((f) => f.id === entry.fund);
   const inflow = fund?.inflows[entry.inflow];
-  if (!fund || !inflow || !fund.counted) {
+  if (!fund || !inflow || !fund.counted || paysBackLater(fund)) {
     return [
       breach(
         entry.fund,
@@ -70,34 +65,25 @@ function entryBreaches(campus: Campus, plan: Plan, entry: SpendEntry): Breach[] 
   return found;
 }
 
-/** What the site of an entry is, or was built as: a restriction by type goes by that for good. */
-function typeOf(campus: Campus, plan: Plan, { site }: SpendEntry): string | undefined {
-  const placed = plan.decisions.placements.find((p) => p.site === site);
-  return placed?.buildType ?? campus.existing.find((s) => s.id === site)?.buildType;
-}
-
-function allows({ restriction }: Inflow, type: string | undefined, entry: SpendEntry): boolean {
-  if (!restriction.lines.includes(entry.line)) return false;
-  const free = restriction.sites === 'any' && restriction.buildTypes === 'any';
-  if (entry.site === undefined) return free && entry.line !== 'build';
-  const siteOk = restriction.sites === 'any' || restriction.sites.includes(entry.site);
-  const typeOk =
-    restriction.buildTypes === 'any' ||
-    (type !== undefined && restriction.buildTypes.includes(type));
-  return siteOk && typeOk && (entry.line === 'build' || entry.line === 'care');
-}
-
-function overspent(fund: Fund, spending: readonly SpendEntry[]): Breach[] {
+function overspent(campus: Campus, fund: Fund, spending: readonly SpendEntry[]): Breach[] {
   return fund.inflows.flatMap((inflow, index) => {
-    const spent = total(spending.filter((s) => s.fund === fund.id && s.inflow === index));
-    if (spent <= inflow.amount) return [];
+    const entries = spending.filter((s) => s.fund === fund.id && s.inflow === index);
+    const over = mostOut(campus, entries);
+    if (over <= inflow.amount) return [];
     return [
       breach(
         fund.id,
-        `${fund.name} spends ${dollars(spent)} of the ${dollars(inflow.amount)} that arrive in ${fiscalYearLabel(inflow.year)}`,
+        `${fund.name} spends ${dollars(over)} of the ${dollars(inflow.amount)} that arrive in ${fiscalYearLabel(inflow.year)}`,
       ),
     ];
   });
+}
+
+/** The most that is spent and not yet paid back at the end of any year, in cents. */
+function mostOut(campus: Campus, entries: readonly SpendEntry[]): number {
+  const out = (year: number) =>
+    total(entries.filter((s) => s.year <= year && (paybackOf(campus, s)?.year ?? Infinity) > year));
+  return Math.max(0, ...[...new Set(entries.map((s) => s.year))].map(out));
 }
 
 function buildBreaches(campus: Campus, needs: MoneyNeeds, plan: Plan): Breach[] {
@@ -176,9 +162,9 @@ function siteCareBreaches(campus: Campus, needs: MoneyNeeds, plan: Plan): Breach
 
 /** Matching money, bill by bill: each half of a site is a bill of its own. */
 function matchBreaches(fund: Fund, { campus, needs, plan }: Paid): Breach[] {
-  const ratio = fund.matchRatio;
-  if (ratio === undefined) return [];
-  const spent = plan.spending.filter((s) => s.fund === fund.id);
+  const { matchRatio: ratio = Infinity, reimbursement } = fund;
+  if (fund.matchRatio === undefined && !reimbursement) return [];
+  const spent = plan.spending.filter((s) => s.fund === fund.id || s.repaidBy?.fund === fund.id);
   const elsewhere = spent
     .filter((s) => s.line !== 'build')
     .map((s) =>
@@ -191,7 +177,7 @@ function matchBreaches(fund: Fund, { campus, needs, plan }: Paid): Breach[] {
     const year = yearAt(campus.calendar, yearIndex);
     const matched = total(spent.filter((s) => s.site === site && s.year === year));
     const other = amount - matched;
-    if (matched <= ratio * other + ROUNDING) return [];
+    if (ratio === Infinity || matched <= ratio * other + ROUNDING) return [];
     const where = `${site} in ${fiscalYearLabel(year)}`;
     return [
       breach(

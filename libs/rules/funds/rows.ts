@@ -9,14 +9,14 @@ import {
   positionCostIn,
   standingCost,
 } from '#estimating/plan-needs/money-needs.js';
-import { pursesOf, type Payable, type Purse } from '#estimating/purses/purses.js';
+import { matchShare } from '#estimating/cost/matching.js';
+import { frontingsOf } from '#estimating/purses/frontings.js';
+import { pursesOf, type Payable } from '#estimating/purses/purses.js';
 import type { Term } from '#mip/model.js';
 import type { ModelDraft } from '#mip/model-draft.js';
 import type { Columns } from '../columns.js';
-import { payersOf, sinkKeyer, type SinkKey } from './sinks.js';
-
-/** Rows are written in hundreds of dollars, so that the solver's tolerance is far below a cent. */
-const UNIT = 100_00;
+import { FrontedMoney, UNIT, type Spent } from './fronted-rows.js';
+import { payersOf, sinkKeyer, type Payers, type SinkKey } from './sinks.js';
 
 /** Asked above each single cost, in cents, so that the solver's tolerance never leaves one a cent short. */
 const MARGIN = 2;
@@ -27,24 +27,31 @@ const MARGIN = 2;
  *     sum over purses p of spend[p, y, k]  >=  fixed[k, y] + sum over columns of cost[k, y] x      for each sink k, year y
  *     sum over sinks k, years y of spend[p, y, k]  <=  amount[p]                                  for each purse p
  *     sum of matching spend  <=  ratio / (1 + ratio) x cost of the site                           for each matched sink
+ *
+ * Money that is fronted for a reimbursable grant has rows of its own (`FrontedMoney`).
  */
 export function addFundRows(draft: ModelDraft, columns: Columns): void {
   const purses = pursesOf(columns.campus);
-  const sinks = collectCosts(columns, purses);
-  const spent: Term[][] = purses.map(() => []);
+  const frontings = frontingsOf(columns.campus, purses);
+  const sinks = collectCosts(columns, { purses, frontings });
+  const spent: Spent[][] = purses.map(() => []);
+  const fronted = new FrontedMoney(draft, columns.campus, { purses, frontings });
   for (const [key, years] of sinks) {
     years.forEach((cost, year) => {
       if (cost.fixed === 0 && cost.terms.length === 0) return;
-      addSinkRow({ draft, columns, purses, spent }, { key, year, cost });
+      addSinkRow({ draft, columns, purses, frontings, spent, fronted }, { key, year, cost });
     });
   }
   purses.forEach((purse, i) => {
+    const label = `fund-vintage ${purse.fund.id} ${purse.inflow}`;
+    if (fronted.addPurseRows(label, i, spent[i] ?? [])) return;
     draft.addRow({
-      label: `fund-vintage ${purse.fund.id} ${purse.inflow}`,
-      terms: spent[i] ?? [],
+      label,
+      terms: (spent[i] ?? []).map(({ term }) => term),
       atMost: purse.amount / UNIT,
     });
   });
+  fronted.addAwardRows();
 }
 
 interface Cost {
@@ -54,11 +61,11 @@ interface Cost {
   readonly matched: Term[];
 }
 
-interface FundModel {
+interface FundModel extends Payers {
   readonly draft: ModelDraft;
   readonly columns: Columns;
-  readonly purses: readonly Purse[];
-  readonly spent: Term[][];
+  readonly spent: Spent[][];
+  readonly fronted: FrontedMoney;
 }
 
 interface SinkYear {
@@ -80,17 +87,20 @@ function addSinkRow(model: FundModel, { key, year, cost }: SinkYear): void {
       upper: purse.amount / UNIT,
     });
     const term = { variable, coefficient: 1 };
-    model.spent[i]?.push(term);
+    model.spent[i]?.push({ year, term });
     if (purse.fund.matchRatio !== undefined) {
       matching.set(purse.fund.id, [...(matching.get(purse.fund.id) ?? []), term]);
     }
     return [term];
   });
+  const fronted = model.fronted.addSink({ key, year, label, bills: cost.matched });
+  const margin = MARGIN + fronted.length;
   draft.addRow({
     label: `paid ${label} ${key}`,
     terms: [
       ...paid,
-      ...cost.terms.map((t) => ({ ...t, coefficient: -(t.coefficient + MARGIN) / UNIT })),
+      ...fronted,
+      ...cost.terms.map((t) => ({ ...t, coefficient: -(t.coefficient + margin) / UNIT })),
     ],
     atLeast: cost.fixed === 0 ? 0 : (cost.fixed + MARGIN) / UNIT,
   });
@@ -103,8 +113,8 @@ function addMatchRows(
   cost: Cost,
 ): void {
   for (const [fundId, spend] of matching) {
-    const ratio = at.columns.campus.funds.find((f) => f.id === fundId)?.matchRatio ?? 0;
-    const share = ratio / (1 + ratio);
+    const fund = at.columns.campus.funds.find((f) => f.id === fundId);
+    const share = fund ? matchShare(fund) : 0;
     at.draft.addRow({
       label: `match ${fundId} ${at.label}`,
       terms: [
@@ -118,9 +128,9 @@ function addMatchRows(
 
 type Sinks = Map<SinkKey, Cost[]>;
 
-function collectCosts(columns: Columns, purses: readonly Purse[]): Sinks {
+function collectCosts(columns: Columns, payers: Payers): Sinks {
   const { campus } = columns;
-  const keyOf = sinkKeyer(purses);
+  const keyOf = sinkKeyer(payers);
   const years = plannedYears(campus.calendar);
   const sinks: Sinks = new Map();
   const at = (cost: Payable, year: number): Cost | undefined => {

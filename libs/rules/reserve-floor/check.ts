@@ -1,4 +1,5 @@
 import { plannedYears, yearAt } from '#domain/calendar.js';
+import { paybackOf } from '#estimating/purses/paybacks.js';
 import { fiscalYearLabel } from '#units/fiscal-year.js';
 import type { Check } from '../check.js';
 
@@ -16,7 +17,10 @@ export const checkReserveFloor: Check = (campus, plan) =>
         const spent = plan.spending
           .filter((s) => s.fund === fund.id && s.year <= year)
           .reduce((sum, s) => sum + s.amount, 0);
-        const closing = received - spent;
+        const back = plan.spending
+          .filter((s) => s.fund === fund.id && (paybackOf(campus, s)?.year ?? Infinity) <= year)
+          .reduce((sum, s) => sum + s.amount, 0);
+        const closing = received - spent + back;
         if (closing >= fund.floor) return [];
         return [
           {

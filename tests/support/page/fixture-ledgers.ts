@@ -1,7 +1,7 @@
 import type { PlanOverview } from '#explain/overview/plan-overview.js';
 import { fixtureYear, type FixtureWish } from './overview-fixture.js';
 
-type Ledgers = Pick<PlanOverview, 'funds' | 'money' | 'compost' | 'lapses'>;
+type Ledgers = Pick<PlanOverview, 'funds' | 'money' | 'compost' | 'lapses' | 'paybacks'>;
 
 export function fixtureLedgers(wish: FixtureWish): Ledgers {
   const indexes = Array.from({ length: wish.years }, (_, index) => index);
@@ -15,6 +15,7 @@ export function fixtureLedgers(wish: FixtureWish): Ledgers {
         sentence: 'Of the pollinator gift, $3,200 lapses at the end of FY29: no site can use it.',
       },
     ],
+    paybacks: [],
     money: indexes.map((index) => ({
       year: fixtureYear(index),
       build: wish.sitesIn(index) * 61_337 * 1.04 ** index,
@@ -33,6 +34,7 @@ export function fixtureLedgers(wish: FixtureWish): Ledgers {
         year: fixtureYear(index),
         opening: index === 0 ? 0 : 13_663,
         received: 75_000,
+        paidBack: 0,
         spent: 61_337,
         lapsed: 0,
         closing: 13_663,

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import type { Campus } from '#domain/campus.js';
 import type { Commitment } from '#domain/commitment.js';
 import type { PositionType } from '#domain/labor.js';
+import type { Fund } from '#domain/money.js';
 import type { CandidateSite, Gate } from '#domain/site.js';
 import { centiHours } from '#units/centihours.js';
 import { centiYards } from '#units/centiyards.js';
@@ -26,6 +27,12 @@ interface ProgramDraw {
   readonly dollars: number;
   readonly carry: number;
   readonly giftForA: number;
+  /** What a grant pays back of builds, by what lag and ratio; none: no such grant. */
+  readonly grant: {
+    readonly dollars: number;
+    readonly lagYears: number;
+    readonly matchRatio?: number;
+  };
   readonly standing: number;
   readonly crew: number;
   readonly builders: number;
@@ -61,6 +68,14 @@ const draws: fc.Arbitrary<ProgramDraw> = fc.record({
   dollars: noneOr(90_000),
   carry: fc.integer({ min: 0, max: 3 }),
   giftForA: noneOr(30_000, 8),
+  grant: fc.record(
+    {
+      dollars: noneOr(40_000, 4),
+      lagYears: fc.integer({ min: 0, max: 3 }),
+      matchRatio: fc.constantFrom(1, 0.5),
+    },
+    { requiredKeys: ['dollars', 'lagYears'] },
+  ),
   standing: noneOr(3000, 12),
   crew: noneOr(200),
   builders: noneOr(300),
@@ -95,6 +110,7 @@ function campusOf(draw: ProgramDraw): Campus {
     funds: [
       tinyFund('money', draw.dollars, { carry: draw.carry }),
       tinyFund('gift', draw.giftForA, { restriction: { ...ANYTHING, sites: ['A'] } }),
+      ...grantsOf(draw),
     ],
     standingCosts:
       draw.standing > 0
@@ -104,6 +120,19 @@ function campusOf(draw: ProgramDraw): Campus {
     ...rulesOf(draw),
     commitments: promisesOf(draw),
   });
+}
+
+/** An award for the first years, fronted by the fund that pays everything. */
+function grantsOf({ grant: { dollars, lagYears, matchRatio } }: ProgramDraw): Fund[] {
+  if (dollars === 0) return [];
+  const award = { year: fiscalYear(2028), lastYear: fiscalYear(2029), restriction: ANYTHING };
+  return [
+    tinyFund('grant', 0, {
+      reimbursement: { frontedBy: 'money', lagYears },
+      ...(matchRatio === undefined ? {} : { matchRatio }),
+      inflows: [{ ...award, amount: cents(dollars * 100) }],
+    }),
+  ];
 }
 
 function compostOf({ compost, otherCompost }: ProgramDraw): Campus['compost'] {

@@ -17,6 +17,7 @@ import { preparing } from '../../overview/site-words.js';
 import { toSettleBefore } from '../../overview/unknowns/unknown-rows.js';
 import { costBandOf } from '../../overview/years/cost-band.js';
 import { zoneName } from '../../overview/years/year-rows.js';
+import { paidFrom } from '../paid-from.js';
 import { builtParts, partHours, yearsLaterOf } from '../built-parts.js';
 import { bearingsOf } from './bearings.js';
 import { factRows } from './facts.js';
@@ -109,7 +110,7 @@ function moneyOf(ground: Ground, placement: Placement, site: CandidateSite): Sit
   const { priceYear } = ground.campus.calendar;
   const { constantDollars, nominalDollars } = tailTotals(careYears(ground, placement, site));
   return {
-    paidFrom: paidFrom(ground, site.id),
+    paidFrom: paidFrom(ground, (entry) => entry.site === site.id),
     tenYearsConstant: constantDollars,
     tenYearsNominal: nominalDollars,
     constantDollarsOf: fiscalYearLabel(priceYear),
@@ -131,13 +132,5 @@ function careYears(ground: Ground, placement: Placement, site: CandidateSite): T
       yearsUntilFirst: placement.year + later - campus.calendar.priceYear,
       growth: campus.escalation.wages,
     });
-  });
-}
-
-function paidFrom({ campus, plan }: Ground, site: string): SiteMoney['paidFrom'] {
-  const build = plan.spending.filter((entry) => entry.line === 'build' && entry.site === site);
-  return campus.funds.flatMap(({ id, name }) => {
-    const spent = sumCents(build.filter(({ fund }) => fund === id).map(({ amount }) => amount));
-    return spent === 0 ? [] : [{ fund: name, dollars: centsToDollars(spent) }];
   });
 }

@@ -1,5 +1,6 @@
 import type { Evidence, Gate, Position } from '#domain/site.js';
 import type { FeetPoint } from '../feet-plane.js';
+import type { PaidFrom } from '../paid-from.js';
 import type { CostBand, UnknownRow } from '../../overview/plan-overview.js';
 
 /** All that reviewers of one candidate ask, worked out from the campus and the plan. */
@@ -78,7 +79,7 @@ export interface SiteHours {
 }
 
 export interface SiteMoney {
-  readonly paidFrom: readonly { readonly fund: string; readonly dollars: number }[];
+  readonly paidFrom: readonly PaidFrom[];
   readonly tenYearsConstant: number;
   readonly tenYearsNominal: number;
   readonly constantDollarsOf: string;

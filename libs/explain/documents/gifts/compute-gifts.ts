@@ -2,7 +2,7 @@ import { yearAt } from '#domain/calendar.js';
 import { candidate } from '#domain/campus.js';
 import type { PositionType } from '#domain/labor.js';
 import type { Fund } from '#domain/money.js';
-import { preparedYears, type Placement } from '#domain/plan.js';
+import { finalPayer, preparedYears, type Placement } from '#domain/plan.js';
 import { principalNeeded } from '#estimating/cost/endowment.js';
 import { escalationFactor } from '#estimating/cost/escalation.js';
 import { coefficient } from '#estimating/defaults/coefficients.js';
@@ -207,7 +207,7 @@ function endowment(ground: Ground, placement: Placement, payoutShare: number): G
 function alreadyGiven({ campus, plan }: Ground, site: string): number {
   const funds = new Set(campus.funds.filter(({ kind }) => GIVEN.has(kind)).map(({ id }) => id));
   const spent = plan.spending.filter(
-    (s) => s.line === 'build' && s.site === site && funds.has(s.fund),
+    (s) => s.line === 'build' && s.site === site && funds.has(finalPayer(s).fund),
   );
   return centsToDollars(sumCents(spent.map(({ amount }) => amount)));
 }

@@ -28,6 +28,7 @@ import type { Ground } from '../../overview/ground.js';
 import { preparing } from '../../overview/site-words.js';
 import { zoneName } from '../../overview/years/year-rows.js';
 import { builtParts } from '../built-parts.js';
+import { paidFrom } from '../paid-from.js';
 import { takeoffOf } from '../dossier/takeoff.js';
 import { deliveryWindows } from './deliveries.js';
 import type { WorkCompost, WorkSeason, WorkSite, WorkYear } from './work-year.js';
@@ -59,7 +60,7 @@ export function workYear(ground: Ground): WorkYear | null {
       closes: addMonths(opens, prepare.season.months.length),
     }),
     compost: compostOf(ground, prepare),
-    paidFrom: paidFrom(ground, year),
+    paidFrom: paidFrom(ground, (entry) => entry.year === year),
     seasons: calendar.seasons.map((_, order) =>
       workSeason(
         ground,
@@ -118,16 +119,6 @@ function compostOf({ campus, plan, charges }: Ground, prepare: SeasonInstance): 
 
 function yardsOf(purchases: readonly { readonly cubicYards: number }[]): number {
   return purchases.reduce((sum, { cubicYards }) => sum + cubicYards, 0);
-}
-
-function paidFrom({ campus, plan }: Ground, year: FiscalYear): WorkYear['paidFrom'] {
-  const spent = plan.spending.filter((entry) => entry.line === 'build' && entry.year === year);
-  return campus.funds.flatMap(({ id, name }) => {
-    const amount = spent
-      .filter(({ fund }) => fund === id)
-      .reduce((sum, entry) => sum + entry.amount, 0);
-    return amount === 0 ? [] : [{ fund: name, dollars: centsToDollars(cents(amount)) }];
-  });
 }
 
 function workSeason({ campus, plan, charges }: Ground, instance: SeasonInstance): WorkSeason {

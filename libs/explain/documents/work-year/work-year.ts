@@ -1,4 +1,5 @@
 import type { SiteTakeoff } from '../dossier/site-dossier.js';
+import type { PaidFrom } from '../paid-from.js';
 
 /** The first fiscal year in which the plan prepares a site: what is ordered, and who does what when. */
 export interface WorkYear {
@@ -11,7 +12,7 @@ export interface WorkYear {
   readonly sites: readonly WorkSite[];
   readonly deliveries: readonly DeliveryWindow[];
   readonly compost: WorkCompost;
-  readonly paidFrom: readonly { readonly fund: string; readonly dollars: number }[];
+  readonly paidFrom: readonly PaidFrom[];
   readonly seasons: readonly WorkSeason[];
 }
 

@@ -1,25 +1,19 @@
 import { plannedYears } from '#domain/calendar.js';
 import type { Campus } from '#domain/campus.js';
-import type { CostLine } from '#domain/money.js';
 import type { Decisions } from '#domain/plan.js';
-import { moneyNeeds, type MoneyNeeds } from '#estimating/plan-needs/money-needs.js';
-import { mayPay, pursesOf, type Purse } from '#estimating/purses/purses.js';
+import { mostMatched } from '#estimating/cost/matching.js';
+import { moneyNeeds } from '#estimating/plan-needs/money-needs.js';
 import type { CampusCharges } from '#estimating/site-charges/campus-charges.js';
+import { payFronted } from '#optimizer/allocate/fronted.js';
 import { FlowNetwork } from '#optimizer/allocate/max-flow.js';
+import { duesOf, paymentsOf } from '#optimizer/allocate/money.js';
+import type { Payments } from '#optimizer/allocate/payment-network.js';
 
 /** The first year whose costs cannot all be paid, with what is missing in it. */
 export interface UnpaidYear {
   readonly yearIndex: number;
   /** Cents, above 0. */
   readonly amount: number;
-}
-
-interface Due {
-  readonly line: CostLine;
-  readonly yearIndex: number;
-  readonly amount: number;
-  readonly site?: string;
-  readonly buildType?: string;
 }
 
 /**
@@ -32,55 +26,63 @@ export function firstUnpaid(
   decisions: Decisions,
   charges: CampusCharges,
 ): UnpaidYear | undefined {
-  const dues = duesOf(campus, moneyNeeds(campus, decisions, charges));
-  const { flow, edges } = layOut(pursesOf(campus), dues);
-  for (let yearIndex = 0; yearIndex < plannedYears(campus.calendar); yearIndex++) {
-    const ofYear = dues.flatMap((due, d) => (due.yearIndex === yearIndex ? [{ due, d }] : []));
-    for (const { due, d } of ofYear) flow.widen(edges[d] ?? 0, due.amount);
+  const payments = paymentsOf(campus, duesOf(campus, moneyNeeds(campus, decisions, charges)));
+  const years = plannedYears(campus.calendar);
+  return payments.frontings.length > 0
+    ? firstWithFronted(payments, years)
+    : firstByFlow(payments, years);
+}
+
+function firstByFlow(payments: Payments, years: number): UnpaidYear | undefined {
+  const { flow, edges } = layOut(payments);
+  for (let yearIndex = 0; yearIndex < years; yearIndex++) {
+    const ofYear = payments.bills.flatMap((bill, b) =>
+      bill.yearIndex === yearIndex ? [{ bill, b }] : [],
+    );
+    for (const { bill, b } of ofYear) flow.widen(edges[b] ?? 0, bill.amount);
     flow.send(1, 0);
-    const amount = ofYear.reduce((sum, { d }) => sum + flow.roomLeft(edges[d] ?? 0), 0);
+    const amount = ofYear.reduce((sum, { b }) => sum + flow.roomLeft(edges[b] ?? 0), 0);
     if (amount > 0) return { yearIndex, amount };
   }
   return undefined;
 }
 
-function duesOf(campus: Campus, needs: MoneyNeeds): Due[] {
-  const years = Array.from({ length: plannedYears(campus.calendar) }, (_, y) => y);
-  return [
-    ...needs.build.map((cost) => ({ line: 'build' as const, ...cost })),
-    ...needs.care.map((cost) => ({ line: 'care' as const, ...cost })),
-    ...(['positions', 'compost', 'standing'] as const).flatMap((line) =>
-      years.map((yearIndex) => ({ line, yearIndex, amount: needs[line][yearIndex] ?? 0 })),
-    ),
-  ].filter(({ amount }) => amount > 0);
+/** What may be paid up to a year may be paid up to any earlier one, so the first that may not is halved in on. */
+function firstWithFronted(payments: Payments, years: number): UnpaidYear | undefined {
+  const short = (through: number) => {
+    const bills = payments.bills.filter(({ yearIndex }) => yearIndex <= through);
+    const missing = payFronted({ ...payments, bills }).missing();
+    return missing.reduce((sum, { amount }) => sum + amount, 0);
+  };
+  if (short(years - 1) === 0) return undefined;
+  let paid = -1;
+  let unpaid = years - 1;
+  while (unpaid - paid > 1) {
+    const middle = Math.floor((paid + unpaid) / 2);
+    if (short(middle) === 0) paid = middle;
+    else unpaid = middle;
+  }
+  return { yearIndex: unpaid, amount: short(unpaid) };
 }
 
-/** 1 -> due (opened year by year) -> purse (or its matching share) -> 0: dues send, so paid ones stay so. */
-function layOut(purses: readonly Purse[], dues: readonly Due[]) {
-  const matching = purses.filter(({ fund }) => fund.matchRatio !== undefined).length;
-  const firstPurse = 2 + dues.length;
-  let spare = firstPurse + purses.length;
-  const flow = new FlowNetwork(spare + matching * dues.length);
-  const edges = dues.map((_, d) => flow.addEdge(1, 2 + d, 0));
+/** 1 -> bill (opened year by year) -> purse (or its matching share) -> 0: bills send, so paid ones stay so. */
+function layOut({ purses, bills }: Payments) {
+  const firstPurse = 2 + bills.length;
+  const flow = new FlowNetwork(firstPurse + purses.length);
+  const edges = bills.map((_, b) => flow.addEdge(1, 2 + b, 0));
   purses.forEach((purse, p) => {
     flow.addEdge(firstPurse + p, 0, purse.amount);
-    dues.forEach((due, d) => {
-      if (due.yearIndex < purse.first || due.yearIndex > purse.last) return;
-      if (!mayPay(purse.restriction, due)) return;
-      const share = matchedShare(purse, due);
-      if (share === undefined) flow.addEdge(2 + d, firstPurse + p, purse.amount);
-      else {
-        flow.addEdge(2 + d, spare, share);
-        flow.addEdge(spare++, firstPurse + p, purse.amount);
+    bills.forEach((bill, b) => {
+      if (bill.yearIndex < purse.first || bill.yearIndex > purse.last) return;
+      if (!bill.payers.has(p)) return;
+      if (purse.fund.matchRatio === undefined) {
+        flow.addEdge(2 + b, firstPurse + p, purse.amount);
+        return;
       }
+      const share = flow.addNode();
+      flow.addEdge(2 + b, share, mostMatched(purse.fund, bill.amount));
+      flow.addEdge(share, firstPurse + p, purse.amount);
     });
   });
   return { flow, edges };
-}
-
-/** Most that matching money may pay of a cost: ratio / (1 + ratio) of it. */
-function matchedShare({ fund: { matchRatio } }: Purse, { amount }: Due): number | undefined {
-  return matchRatio === undefined
-    ? undefined
-    : Math.floor((amount * matchRatio) / (1 + matchRatio));
 }

@@ -1,5 +1,7 @@
 import { yearAt } from '#domain/calendar.js';
 import type { Fund } from '#domain/money.js';
+import { finalPayer } from '#domain/plan.js';
+import { paysBackLater } from '#estimating/purses/purses.js';
 import { cents, centsToDollars } from '#units/cents.js';
 import { fiscalYearLabel, type FiscalYear } from '#units/fiscal-year.js';
 import { counted, dollarsInWords } from '#units/in-words.js';
@@ -40,16 +42,19 @@ export function moneyLimit(ground: Ground, ledger: readonly FundYear[]): LimitRo
 
 /** The pledges that the plan spends from: the one by name, several by number. */
 function pledgesInWords({ plan }: Ground, pledged: readonly Fund[]): string {
-  const used = pledged.filter(({ id }) => plan.spending.some(({ fund }) => fund === id));
+  const used = pledged.filter(({ id }) =>
+    plan.spending.some((entry) => entry.fund === id || finalPayer(entry).fund === id),
+  );
   const [first] = used;
   if (first && used.length === 1) return `“${first.name}”, only pledged`;
   return `${counted(used.length, 'fund')} only pledged`;
 }
 
 function tightest(ledger: readonly FundYear[], pledged: readonly Fund[]): string {
+  const ownMoney = ledger.filter(({ fund }) => !paysBackLater(fund));
   const groups = [
-    { what: 'for building', rows: ledger.filter((row) => paysBuilds(row.fund)) },
-    { what: 'for upkeep', rows: ledger.filter((row) => !paysBuilds(row.fund)) },
+    { what: 'for building', rows: ownMoney.filter((row) => paysBuilds(row.fund)) },
+    { what: 'for upkeep', rows: ownMoney.filter((row) => !paysBuilds(row.fund)) },
   ];
   const years = groups.flatMap(({ what, rows }) =>
     yearsOf(rows).map((year) => ({ what, ...year })),
@@ -84,7 +89,9 @@ function yearsOf(rows: readonly FundYear[]): MoneyYear[] {
     return {
       year,
       left: sum(({ closing, lapsed, fund }) => closing + lapsed - fund.floor),
-      had: sum(({ opening, received, fund }) => opening + received - fund.floor),
+      had: sum(
+        ({ opening, received, paidBack, fund }) => opening + received + paidBack - fund.floor,
+      ),
     };
   });
 }

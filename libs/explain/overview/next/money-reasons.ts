@@ -1,5 +1,5 @@
 import type { Fund, Inflow } from '#domain/money.js';
-import type { Placement, SpendEntry } from '#domain/plan.js';
+import { finalPayer, type Placement, type SpendEntry } from '#domain/plan.js';
 import { cents, centsToDollars } from '#units/cents.js';
 import { counted, dollarsInWords } from '#units/in-words.js';
 import type { Ground } from '../ground.js';
@@ -10,7 +10,7 @@ import type { Weighed } from './weighed.js';
 export function moneyReasons(ground: Ground, placement: Placement): Weighed[] {
   return ground.campus.funds.flatMap((fund) => {
     const entries = ground.plan.spending.filter(
-      (s) => s.fund === fund.id && s.site === placement.site && s.line === 'build',
+      (s) => finalPayer(s).fund === fund.id && s.site === placement.site && s.line === 'build',
     );
     const uses = entries.flatMap((entry) => useOf(fund, entry));
     const spent = centsToDollars(cents(entries.reduce((sum, { amount }) => sum + amount, 0)));
@@ -21,8 +21,8 @@ export function moneyReasons(ground: Ground, placement: Placement): Weighed[] {
 }
 
 /** The inflow behind an entry, where it is restricted to some sites or types. */
-function useOf(fund: Fund, { inflow: place }: SpendEntry): Inflow[] {
-  const inflow = fund.inflows[place];
+function useOf(fund: Fund, entry: SpendEntry): Inflow[] {
+  const inflow = fund.inflows[finalPayer(entry).inflow];
   if (!inflow) return [];
   const { sites, buildTypes } = inflow.restriction;
   return sites === 'any' && buildTypes === 'any' ? [] : [inflow];

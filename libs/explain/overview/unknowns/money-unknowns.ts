@@ -1,4 +1,5 @@
 import type { Fund } from '#domain/money.js';
+import { finalPayer } from '#domain/plan.js';
 import { cents, centsToDollars } from '#units/cents.js';
 import { fiscalYearLabel } from '#units/fiscal-year.js';
 import { dollarsInWords } from '#units/in-words.js';
@@ -30,7 +31,7 @@ const CLEARED_BY: Readonly<Record<Fund['kind'], string>> = {
 };
 
 function countedOn({ plan }: Ground, fund: Fund): string {
-  const spent = sum(plan.spending.filter((entry) => entry.fund === fund.id));
+  const spent = sum(plan.spending.filter((entry) => finalPayer(entry).fund === fund.id));
   return spent === 0
     ? 'The plan spends none of it.'
     : `The plan spends ${dollarsInWords(spent)} of it; without it, sites wait or other money must be found.`;

@@ -1,5 +1,5 @@
 import { buildType, type Campus } from '#domain/campus.js';
-import type { Placement, Plan } from '#domain/plan.js';
+import { finalPayer, type Placement, type Plan } from '#domain/plan.js';
 import { cents, centsToDollars } from '#units/cents.js';
 import { groundOf, type Ground } from '../../overview/ground.js';
 import { careHoursAt } from '../../overview/labor/busy-season.js';
@@ -70,10 +70,11 @@ function costOf(shown: ReturnType<typeof nextYear>['sites']): ChoiceRow['cost'] 
 function giftsUsed({ campus, plan }: Ground, sites: readonly string[]): GiftAmount[] {
   return campus.funds.flatMap(({ id, name, inflows }) => {
     const spent = plan.spending.filter((s) => {
-      const restriction = inflows[s.inflow]?.restriction;
+      const payer = finalPayer(s);
+      const restriction = inflows[payer.inflow]?.restriction;
       const bound =
         restriction && (restriction.sites !== 'any' || restriction.buildTypes !== 'any');
-      return s.fund === id && bound && s.line === 'build' && sites.includes(s.site ?? '');
+      return payer.fund === id && bound && s.line === 'build' && sites.includes(s.site ?? '');
     });
     const dollars = centsToDollars(cents(spent.reduce((sum, { amount }) => sum + amount, 0)));
     return dollars > 0 ? [{ fund: id, name, dollars }] : [];
