@@ -1,78 +1,92 @@
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { accessSync, constants, mkdirSync, writeFileSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
-import { accessSync, constants } from 'node:fs';
-import { basename } from 'node:path';
 import { parseArgs } from 'node:util';
-import { loadCampusFile } from '#planning/load-campus-file.js';
+import { counted } from '#units/in-words.js';
 import { contest, PEERS, type Contest, type Entry, type PeerName } from '../optimizer/contest.js';
+import { FORMULATIONS } from '../optimizer/formulations.js';
+import { KeptRuns, ourBuild } from '../optimizer/kept-runs.js';
 import { benchPlot } from '../optimizer/plot.js';
 import { benchTable } from '../optimizer/table.js';
-import { generatedFile, nameOf } from '../programs/generated-program.js';
-import type { ProgramShape } from '../programs/shape.js';
-import { kinds, MOST, numbers, oneNumber, UsageError } from './shape-options.js';
+import { entriesOf, ENTRY_OPTIONS, entryOptions, type EntryOptions } from './entries.js';
+import { UsageError } from './shape-options.js';
 
 const OUT = '.out/bench';
 
 /**
- * `npm run bench -- optimizer --sizes 36 --kinds tight --seconds 20 --peers highs,cbc`: generated programs, and
- * campus files given with --campus, solved by ours and by general solvers. Writes a table and a plot.
+ * `npm run bench -- optimizer --sizes 36,120 --kinds tight --seconds 60,120:120 --peers highs,cbc`: generated
+ * programs, and campus files given with --campus, solved by ours and by general solvers. Writes a table and
+ * a plot. Runs are kept: a bench that was stopped goes on, and one over several parts that were run before
+ * only puts them together; `--only-kept` runs nothing.
  */
 export async function optimizer(args: readonly string[]): Promise<void> {
-  const options = optionsOf(args);
-  mkdirSync(join(OUT, 'programs'), { recursive: true });
+  const { mode, peers, formulations, ...options } = optionsOf(args);
+  const entries = entriesOf(options, join(OUT, 'programs'));
+  const terms = { peers, formulations, kept: new KeptRuns(join(OUT, 'runs'), mode) };
+  if (mode === 'run') console.error(mostWork(entries, 1 + peers.length * formulations.length));
+  const build = ourBuild();
   const contests: Contest[] = [];
-  for (const entry of entriesOf(options)) {
-    const onStep = (step: string) => console.error(`${entry.name}: ${step} ...`);
-    contests.push(await contest(entry, { ...options, onStep }));
+  for (const [i, entry] of entries.entries()) {
+    const onStep = (step: string) =>
+      console.error(`${i + 1} of ${entries.length}, ${entry.name}: ${step} ...`);
+    const held = await contest(entry, { ...terms, build, onStep });
+    if (held) contests.push(held);
     // Written after each program, so that a long bench that is stopped has something to show.
-    writeFileSync(join(OUT, 'optimizer.md'), benchTable(contests));
-    writeFileSync(join(OUT, 'optimizer.svg'), benchPlot(contests));
-    writeFileSync(join(OUT, 'optimizer.json'), JSON.stringify(contests, mapsAsObjects, 1));
+    write(contests);
   }
   console.log(benchTable(contests));
   console.log(`Table, plot and numbers are in ${OUT}/optimizer.md, .svg and .json.`);
 }
 
-interface BenchOptions {
-  readonly sizes: readonly number[];
-  readonly years: readonly number[];
-  readonly kinds: readonly ProgramShape['kind'][];
-  readonly seeds: readonly number[];
-  readonly types?: number;
-  readonly seconds: number;
+function write(contests: readonly Contest[]): void {
+  mkdirSync(OUT, { recursive: true });
+  writeFileSync(join(OUT, 'optimizer.md'), benchTable(contests));
+  writeFileSync(join(OUT, 'optimizer.svg'), benchPlot(contests));
+  writeFileSync(join(OUT, 'optimizer.json'), JSON.stringify(contests, null, 1));
+}
+
+function mostWork(entries: readonly Entry[], runs: number): string {
+  const minutes = (runs * entries.reduce((sum, { seconds }) => sum + seconds, 0)) / 60;
+  const of = counted(entries.length, 'program');
+  return `${of}, ${counted(runs, 'run')} each: about ${counted(minutes, 'minute')} at most, less what is kept.`;
+}
+
+interface BenchOptions extends EntryOptions {
   readonly peers: readonly PeerName[];
-  readonly files: readonly string[];
+  readonly formulations: readonly string[];
+  readonly mode: 'run' | 'only-kept';
 }
 
 function optionsOf(args: readonly string[]): BenchOptions {
   const { values } = parseArgs({
     args: [...args],
     options: {
-      sizes: { type: 'string' },
-      years: { type: 'string', default: '30' },
-      kinds: { type: 'string', default: 'loose,tight,knife-edge' },
-      seeds: { type: 'string', default: '1' },
-      types: { type: 'string' },
-      seconds: { type: 'string', default: '60' },
+      ...ENTRY_OPTIONS,
       peers: { type: 'string' },
-      campus: { type: 'string', multiple: true, default: [] },
+      models: { type: 'string' },
+      'only-kept': { type: 'boolean' },
     },
   });
-  const files = values.campus;
-  // Where only campus files are named, nothing is generated.
-  const sizes = values.sizes ?? (files.length > 0 ? '' : '20,36,60,120,300');
-  return {
-    sizes: sizes === '' ? [] : numbers('sizes', sizes, { most: MOST.sites }),
-    years: numbers('years', values.years, { most: MOST.years }),
-    kinds: kinds(values.kinds),
-    seeds: numbers('seeds', values.seeds, { most: MOST.seed }),
-    ...(values.types === undefined
-      ? {}
-      : { types: oneNumber('types', values.types, { most: MOST.types }) }),
-    seconds: oneNumber('seconds', values.seconds, { most: 3600 }),
-    peers: peersOf(values.peers),
-    files,
+  const defaults = {
+    sizes: '20,36,60,120,300',
+    years: '30,50',
+    kinds: 'loose,tight,knife-edge',
+    seconds: '60',
   };
+  return {
+    ...entryOptions(values, defaults),
+    peers: peersOf(values.peers),
+    formulations: formulationsOf(values.models),
+    mode: values['only-kept'] ? 'only-kept' : 'run',
+  };
+}
+
+function formulationsOf(text: string | undefined): string[] {
+  const known = Object.keys(FORMULATIONS);
+  if (text === undefined) return known;
+  return text.split(',').map((part) => {
+    if (known.includes(part)) return part;
+    throw new UsageError(`--models ${part}: there are ${known.join(', ')}.`);
+  });
 }
 
 /** The peers named; without names, those that this machine has. */
@@ -100,33 +114,4 @@ function canRun(file: string): boolean {
   } catch {
     return false;
   }
-}
-
-function* entriesOf(options: BenchOptions): Generator<Entry> {
-  for (const file of options.files) yield entryOf(basename(file, '.json'), file);
-  for (const sites of options.sizes) {
-    for (const years of options.years) {
-      for (const kind of options.kinds) {
-        for (const seed of options.seeds) {
-          const { types } = options;
-          const shape = { sites, years, kind, seed, ...(types === undefined ? {} : { types }) };
-          const path = join(OUT, 'programs', `${nameOf(shape)}.json`);
-          writeFileSync(path, JSON.stringify(generatedFile(shape)));
-          yield entryOf(nameOf(shape), path);
-        }
-      }
-    }
-  }
-}
-
-function entryOf(name: string, path: string): Entry {
-  const load = loadCampusFile(readFileSync(path, 'utf8'));
-  if (!load.ok) throw new UsageError(`--campus ${path}: it cannot be used; check it first.`);
-  const { campus } = load;
-  const { horizonYears } = campus.calendar;
-  return { name, path, campus, sites: campus.candidates.length, years: horizonYears };
-}
-
-function mapsAsObjects(_: string, value: unknown): unknown {
-  return value instanceof Map ? (Object.fromEntries(value) as unknown) : value;
 }

@@ -1,15 +1,13 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { serialize } from 'node:v8';
-import type { Campus } from '#domain/campus.js';
-import type { Model } from '#mip/model.js';
-import { writeMps } from '#mip/write-mps.js';
-import { campusModel } from '#optimizer/model/campus-model.js';
 import { runCbc } from '../peers/cbc.js';
 import { runGlpsol } from '../peers/glpsol.js';
 import { runNodePeer } from '../peers/node-peers.js';
 import type { PeerRun } from '../peers/outcome.js';
+import type { Reached } from './formulations.js';
+import { fingerprint, type KeptRuns } from './kept-runs.js';
+import { writeModels, type ModelFiles, type ModelSize, type WrittenModel } from './models.js';
 import { runOurs, type OursRun } from './ours.js';
 
 export const PEERS = ['highs', 'glpk.js', 'cbc', 'glpsol'] as const;
@@ -22,13 +20,10 @@ export interface Entry {
   readonly years: number;
   /** Of a campus file. */
   readonly path: string;
-  readonly campus: Campus;
-}
-
-export interface ModelSize {
-  readonly rows: number;
-  readonly columns: number;
-  readonly terms: number;
+  /** Programs of one family differ in sites alone, so that growth can be told. Left out: of none. */
+  readonly family?: string;
+  /** Seconds for each solver. */
+  readonly seconds: number;
 }
 
 export interface PeerResult {
@@ -37,75 +32,103 @@ export interface PeerResult {
   readonly run: PeerRun;
 }
 
-export interface Contest {
-  readonly name: string;
-  readonly sites: number;
-  readonly years: number;
-  readonly seconds: number;
+export interface Contest extends Omit<Entry, 'path'> {
   readonly ours: OursRun;
+  /** By formulation. */
   readonly sizes: Readonly<Record<string, ModelSize>>;
   readonly peers: readonly PeerResult[];
 }
 
-/** A way to write the benefit tier, with the tiers before it held at the constants that ours reached. */
-export type Formulation = (campus: Campus, held: ReadonlyMap<string, number>) => Model;
-
-/** What the peers are given: `plain` has the rules' rows and no cut of ours. */
-export const FORMULATIONS: Readonly<Record<string, Formulation>> = {
-  plain: (campus, held) => campusModel(campus, 'benefit', held).model,
-};
-
 export interface Terms {
-  readonly seconds: number;
   readonly peers: readonly PeerName[];
+  readonly formulations: readonly string[];
+  readonly kept: KeptRuns;
+  /** Names our solver as it is built. */
+  readonly build: string;
   readonly onStep: (step: string) => void;
 }
 
-/** Solves a program by ours and then by each peer, one after the other, each for the same time. */
-export async function contest(entry: Entry, { seconds, peers, onStep }: Terms): Promise<Contest> {
-  onStep('ours');
-  const ours = await runOurs(entry.path, seconds);
+/**
+ * Solves a program by ours and then by each peer, one after the other, each for the same time. What was
+ * run before is taken as it is; `undefined` where only that is wanted and ours is not among it.
+ */
+export async function contest(
+  { path, ...entry }: Entry,
+  terms: Terms,
+): Promise<Contest | undefined> {
+  const { name, seconds } = entry;
+  const key = `${fingerprint(readFileSync(path, 'utf8'))}-${terms.build}-${seconds}s`;
+  const ours = await terms.kept.get(`${name}-ours-${key}`, () => {
+    terms.onStep('ours');
+    return runOurs({ path, seconds });
+  });
+  if (!ours) return undefined;
   const folder = mkdtempSync(join(tmpdir(), 'bench-models-'));
-  const sizes: Record<string, ModelSize> = {};
-  const results: PeerResult[] = [];
   try {
-    for (const [formulation, write] of Object.entries(FORMULATIONS)) {
-      const model = write(entry.campus, ours.held);
-      sizes[formulation] = sizeOf(model);
-      const files = filesOf(model, folder);
-      for (const peer of peers) {
-        onStep(`${peer} on the ${formulation} model`);
-        results.push({ peer, formulation, run: await runPeer(peer, { ...files, seconds }) });
-      }
+    const written = onlyOnce(() => writeModels(path, reachedBy(ours), folder));
+    const models = await terms.kept.get(`${name}-models-${key}`, written);
+    const sizes = Object.fromEntries((models ?? []).map((m) => [m.formulation, m.size]));
+    const peers: PeerResult[] = [];
+    for (const model of (models ?? []).filter((m) => terms.formulations.includes(m.formulation))) {
+      peers.push(...(await peersOn({ model, written, entry }, terms)));
     }
+    return { ...entry, ours, sizes, peers };
   } finally {
     rmSync(folder, { recursive: true });
   }
-  const { name, sites, years } = entry;
-  return { name, sites, years, seconds, ours, sizes, peers: results };
 }
 
-function sizeOf({ rowLabels, variables, rows }: Model): ModelSize {
-  return { rows: rowLabels.length, columns: variables.length, terms: rows.values.length };
+function onlyOnce<T>(make: () => Promise<T>): () => Promise<T> {
+  let made: Promise<T> | undefined;
+  return () => (made ??= make());
 }
 
-interface PeerFiles {
-  readonly mps: string;
-  readonly serialized: string;
-  readonly sense: Model['sense'];
+function reachedBy({ held, decisions, objective }: OursRun): Reached {
+  return {
+    held: new Map(Object.entries(held)),
+    ...(decisions && objective !== undefined ? { best: { decisions, value: objective } } : {}),
+  };
 }
 
-function filesOf(model: Model, folder: string): PeerFiles {
-  const mps = join(folder, 'model.mps');
-  const serialized = join(folder, 'model.v8');
-  writeFileSync(mps, writeMps(model));
-  writeFileSync(serialized, serialize(model));
-  return { mps, serialized, sense: model.sense };
+interface Asked {
+  readonly model: WrittenModel;
+  /** All models of the program in files. They are written where a peer has yet to run. */
+  readonly written: () => Promise<readonly WrittenModel[]>;
+  readonly entry: Omit<Entry, 'path'>;
+}
+
+async function peersOn(
+  { model: { formulation, hash }, written, entry: { name, seconds } }: Asked,
+  { peers, kept, onStep }: Terms,
+): Promise<PeerResult[]> {
+  const results: PeerResult[] = [];
+  for (const peer of peers) {
+    const key = `${name}-${peer}-${formulation}-${hash.slice(0, 12)}-${seconds}s`;
+    const run = await kept.get(key, async () => {
+      const model = (await written()).find((m) => m.formulation === formulation);
+      if (!model) throw new Error(`the ${formulation} model of ${name} was not written again`);
+      onStep(`${peer} on the ${formulation} model`);
+      return sparing(() => runPeer(peer, model.files, seconds));
+    });
+    if (run) results.push({ peer, formulation, run });
+  }
+  return results;
+}
+
+/** What goes wrong with one peer does not end the bench. */
+async function sparing(run: () => Promise<PeerRun>): Promise<PeerRun> {
+  try {
+    return await run();
+  } catch (error) {
+    console.error(error);
+    return { ended: 'failed', seconds: 0, moments: [] };
+  }
 }
 
 function runPeer(
   peer: PeerName,
-  { mps, serialized, sense, seconds }: PeerFiles & { readonly seconds: number },
+  { mps, serialized, sense }: ModelFiles,
+  seconds: number,
 ): Promise<PeerRun> {
   const file = { path: mps, format: 'mps' as const, sense, seconds };
   switch (peer) {

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { PeerRun } from '../peers/outcome.js';
 import type { Contest } from './contest.js';
-import { gapOf, judge, secondsTo, secondsToGap } from './judge.js';
+import { gapOf, isHalved, isMatched, judge, secondsTo, secondsToGap } from './judge.js';
 import { benchPlot } from './plot.js';
 import { benchTable } from './table.js';
 
@@ -24,9 +24,10 @@ const ours = {
   ),
   ending: 'time-limit',
   verified: true,
-  sites: 3,
+  plans: { told: 2, sound: 2 },
   firstPlan: 1,
-  held: new Map(),
+  tiers: [],
+  held: {},
   earlyProven: true,
 };
 
@@ -62,25 +63,60 @@ test('a gap is reached when plan and bound together reach it', () => {
 });
 
 test('ours is judged against the best of all peers', () => {
-  const verdict = judge(contest);
+  const verdict = judge(contest, 'plain');
   expect(verdict.bestPeer).toBe(1000);
   expect(verdict.matchedAfter).toBe(5);
   expect(verdict.gapRatio).toBeCloseTo(20 / 1010 / 0.1, 12);
 });
 
-test('the table tells what is not known by a dash, never by a zero', () => {
-  const table = benchTable([contest]);
-  expect(table).toContain(
-    '| three sites | ours, verified | own | 1.0 | 1.0000 | 1.0198 | 1.98 % |',
-  );
-  expect(table).toContain('| three sites | glpsol | plain | - | - | - | - | - | stopped | - |');
-  expect(benchTable([{ ...contest, ours: { ...ours, verified: false } }])).toContain(
-    'NOT VERIFIED',
+test('where no peer has a plan or a gap, ours is asked for any', () => {
+  const alone = judge({ ...contest, peers: [] }, 'plain');
+  expect([isMatched(alone, 60), isMatched(alone, 5), isHalved(alone)]).toEqual([true, false, true]);
+  expect(isHalved(judge(contest, 'plain'))).toBe(true);
+  const near = { ...theirs, bound: 1030 };
+  const close = { peer: 'cbc' as const, formulation: 'plain', run: near };
+  expect(isHalved(judge({ ...contest, peers: [close] }, 'plain'))).toBe(false);
+});
+
+test('peers on another model are judged apart', () => {
+  const tightened = { peer: 'cbc' as const, formulation: 'tightened', run: theirs };
+  const verdict = judge({ ...contest, peers: [tightened] }, 'plain');
+  expect(verdict.bestPeer).toBeUndefined();
+  expect(benchTable([{ ...contest, peers: [...contest.peers, tightened] }])).toContain(
+    '| three sites | 60 | cbc | tightened | 40.0 | 40.0 |',
   );
 });
 
-test('the plot has a line for each plan and bound that was told', () => {
-  const plot = benchPlot([contest]);
-  expect(plot.match(/<polyline/g)).toHaveLength(3);
-  expect(plot).not.toContain('NaN');
+test('the table tells what is not known by a dash, never by a zero', () => {
+  const table = benchTable([contest]);
+  expect(table).toContain(
+    '| three sites | 60 | ours | own | 1.0 | 5.0 | 1.0000 | 1.0198 | 1.98 % | stopped | 200 | yes, 2 of 2 |',
+  );
+  expect(table).toContain(
+    '| three sites | 60 | glpsol | plain | - | - | - | - | - | stopped | - | - |',
+  );
+  const unsound = { ...ours, verified: false, plans: { told: 2, sound: 1 } };
+  expect(benchTable([{ ...contest, ours: unsound }])).toContain('NO, 1 of 2');
+});
+
+test('growth is told as a power of the sites, from three sizes on', () => {
+  const of = (sites: number) => ({
+    ...contest,
+    family: 'tight, 30 years',
+    sites,
+    ours: { ...ours, firstPlan: sites / 10, peakMiB: 100 * sites ** 2 },
+  });
+  const table = benchTable([of(10), of(20), of(40)]);
+  expect(table).toContain('| tight, 30 years | 10 to 40 | 0.0 | 1.0 | 0.0 | 2.0 |');
+  expect(benchTable([of(10), of(20)])).not.toContain('| tight, 30 years |');
+});
+
+test('the plot has a line for each plan and bound that was told, a panel for each model', () => {
+  const lines = (svg: string) => svg.match(/<polyline/g);
+  expect(lines(benchPlot([contest]))).toHaveLength(3);
+  expect(benchPlot([contest])).not.toContain('NaN');
+  const tightened = { peer: 'highs' as const, formulation: 'tightened', run: theirs };
+  const both = benchPlot([{ ...contest, peers: [...contest.peers, tightened] }]);
+  expect(lines(both)).toHaveLength(3 + 3);
+  expect(both).toContain('peers on the tightened model');
 });

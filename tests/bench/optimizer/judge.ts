@@ -39,7 +39,7 @@ function boundIn(seen: readonly Moment[]): { bound?: number } {
 }
 
 export interface Verdict {
-  /** Best plan of any peer, on any formulation. */
+  /** Best plan of any peer. */
   readonly bestPeer?: number;
   /** Seconds in which ours had a plan as good. */
   readonly matchedAfter?: number;
@@ -51,9 +51,10 @@ export interface Verdict {
 }
 
 /** What is asked of ours: the peers' best plan within a tenth of the time, and half their gap at its end. */
-export function judge({ ours, peers }: Contest): Verdict {
-  const plans = peers.flatMap(({ run }) => (run.objective === undefined ? [] : [run.objective]));
-  const gaps = peers.flatMap(({ run }) => gapOf(run) ?? []);
+export function judge({ ours, peers }: Contest, formulation: string): Verdict {
+  const runs = peers.filter((p) => p.formulation === formulation).map(({ run }) => run);
+  const plans = runs.flatMap(({ objective }) => objective ?? []);
+  const gaps = runs.flatMap((run) => gapOf(run) ?? []);
   const bestPeer = plans.length > 0 ? Math.max(...plans) : undefined;
   const peerGap = gaps.length > 0 ? Math.min(...gaps) : undefined;
   const ourGap = gapOf(ours);
@@ -67,4 +68,15 @@ export function judge({ ours, peers }: Contest): Verdict {
       ? {}
       : { gapRatio: Math.max(ourGap, GAP_FLOOR) / Math.max(peerGap, GAP_FLOOR) }),
   };
+}
+
+/** Whether ours had the peers' best plan in a tenth of the time; where no peer has a plan, any plan of ours. */
+export function isMatched({ matchedAfter }: Verdict, seconds: number): boolean {
+  return matchedAfter !== undefined && matchedAfter <= seconds / 10;
+}
+
+/** Whether our gap is at most half of the best peer's; where no peer has a gap, whether ours has one. */
+export function isHalved({ ourGap, gapRatio }: Verdict): boolean {
+  if (ourGap === undefined) return false;
+  return gapRatio === undefined || gapRatio <= 0.5 || ourGap <= GAP_FLOOR;
 }

@@ -1,31 +1,60 @@
-/** Solves a campus file as the command line does, and prints every plan and bound: `node ours-process.js CAMPUS SECONDS`. */
-import { readFileSync, writeSync } from 'node:fs';
+/**
+ * Solves a campus file as the command line does, and prints every plan and bound:
+ * `node ours-process.js TASK`, an `OursTask` as JSON. At its end every plan that was told is checked anew.
+ */
+import { appendFileSync, mkdtempSync, readFileSync, rmSync, writeSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Campus } from '#domain/campus.js';
+import type { Decisions, Plan } from '#domain/plan.js';
 import { tiersOf } from '#optimizer/tiers/tier-list.js';
 import { checkPlanFile } from '#planning/check-plan-file.js';
 import { loadCampusFile } from '#planning/load-campus-file.js';
+import { checkPlan } from '#rules/check-plan.js';
 import { solveInThread } from '#solving/solve-in-thread.js';
-import type { OursLine } from './ours.js';
+import type { OursLine, OursTask } from './ours.js';
 
-const [path = '', seconds = '0'] = process.argv.slice(2);
+const { path, start, ...settings } = JSON.parse(process.argv[2] ?? '{}') as OursTask;
 const tell = (line: OursLine) => writeSync(1, `${JSON.stringify(line)}\n`);
 const load = loadCampusFile(readFileSync(path, 'utf8'));
 if (!load.ok) throw new Error(`${path} is no sound campus file`);
-tell({
-  kind: 'tiers',
-  tiers: tiersOf(load.campus).map(({ name, tolerance }) => ({ name, tolerance })),
-});
-const settings = { seed: 1, seconds: Number(seconds) };
-const { report, plan } = await solveInThread(load.campus, settings, {
-  onPlan: (_, values) => tell({ kind: 'plan', values }),
-  onProgress: ({ tier, bound }) => {
-    if (tier === 'benefit' && bound !== null) tell({ kind: 'bound', bound });
-  },
-});
-const verified = plan !== undefined && checkPlanFile(load.campus, plan, report).length === 0;
-tell({
-  kind: 'result',
-  ending: report.ending,
-  tiers: report.tiers,
-  verified,
-  sites: plan?.decisions.placements.length ?? 0,
-});
+const folder = mkdtempSync(join(tmpdir(), 'bench-plans-'));
+try {
+  await solve(load.campus, join(folder, 'plans'));
+} finally {
+  rmSync(folder, { recursive: true });
+}
+
+/** Plans are kept in a file while it solves, so that they do not count as its memory. */
+async function solve(campus: Campus, plans: string): Promise<void> {
+  tell({
+    kind: 'tiers',
+    tiers: tiersOf(campus).map(({ name, tolerance }) => ({ name, tolerance })),
+  });
+  const { report, plan } = await solveInThread(
+    campus,
+    { seed: 1, ...settings },
+    {
+      ...(start ? { start: JSON.parse(readFileSync(start, 'utf8')) as Decisions } : {}),
+      onPlan: (found, values) => {
+        tell({ kind: 'plan', values });
+        appendFileSync(plans, `${JSON.stringify(found)}\n`);
+      },
+      onProgress: ({ tier, bound }) => {
+        if (tier === 'benefit' && bound !== null) tell({ kind: 'bound', bound });
+      },
+    },
+  );
+  tell({
+    kind: 'result',
+    ending: report.ending,
+    tiers: report.tiers,
+    peakMiB: process.resourceUsage().maxRSS / 1024,
+    ...(plan ? { decisions: plan.decisions } : {}),
+  });
+  if (!plan) return;
+  const told = readFileSync(plans, 'utf8').trimEnd().split('\n');
+  const sound = told.filter((line) => checkPlan(campus, JSON.parse(line) as Plan).length === 0);
+  const last = checkPlanFile(campus, plan, report).length === 0;
+  tell({ kind: 'checked', told: told.length, sound: sound.length, last });
+}

@@ -1,4 +1,5 @@
 import { fileURLToPath } from 'node:url';
+import type { Decisions } from '#domain/plan.js';
 import type { Ending, TierResult } from '#domain/tier.js';
 import { runChild, type ChildRun } from '../peers/child.js';
 import { known, lastOf, type Moment, type PeerRun } from '../peers/outcome.js';
@@ -15,44 +16,75 @@ export type OursLine =
       readonly kind: 'result';
       readonly ending: Ending;
       readonly tiers: readonly TierResult[];
-      readonly verified: boolean;
-      readonly sites: number;
+      readonly decisions?: Decisions;
+      /** Largest resident memory up to here. */
+      readonly peakMiB: number;
+    }
+  | {
+      readonly kind: 'checked';
+      readonly told: number;
+      readonly sound: number;
+      /** Whether the last plan bears out all that its report claims. */
+      readonly last: boolean;
     };
 
 export interface OursRun extends PeerRun {
   readonly ending: string;
+  /** Plans that were told, and those of them that pass every check when they are judged anew. */
+  readonly plans: { readonly told: number; readonly sound: number };
+  /** Whether all plans that were told are sound, and the last one bears out its report. */
   readonly verified: boolean;
-  readonly sites: number;
+  readonly decisions?: Decisions;
+  /** What the last plan reaches, tier by tier; empty without one. */
+  readonly tiers: readonly TierResult[];
   /** Seconds to the first plan, whatever its tiers. */
   readonly firstPlan?: number;
   /** Tiers before benefit at the values that were reached; the peers are given them as rows. */
-  readonly held: ReadonlyMap<string, number>;
+  readonly held: Readonly<Record<string, number>>;
   /** Whether all of them were proven. */
   readonly earlyProven: boolean;
 }
 
-const OVERTIME = 30;
+/** How a campus is solved: for so long, or with so much work. */
+export interface OursTask {
+  /** Of a campus file. */
+  readonly path: string;
+  readonly seconds?: number;
+  readonly work?: number;
+  /** Left out: as many as the command line takes. */
+  readonly threads?: 1 | 2;
+  readonly seed?: number;
+  /** A file with the decisions of a plan to begin from. */
+  readonly start?: string;
+}
 
-/** Solves a campus file cold, in a process of its own. */
-export async function runOurs(path: string, seconds: number): Promise<OursRun> {
+/** Seconds past its limit after which it is ended: plans are checked anew after the solve. */
+const OVERTIME = 120;
+
+/** Seconds after which a solve with so much work is ended. */
+const LONGEST = 3600;
+
+/** Solves a campus file, in a process of its own. */
+export async function runOurs(task: OursTask): Promise<OursRun> {
   const script = fileURLToPath(new URL('./ours-process.js', import.meta.url));
-  const run = await runChild(process.execPath, [script, path, String(seconds)], {
-    atMostSeconds: seconds + OVERTIME,
+  const run = await runChild(process.execPath, [script, JSON.stringify(task)], {
+    atMostSeconds: (task.seconds ?? LONGEST) + OVERTIME,
   });
   const told = run.lines
     .filter(({ text }) => text.startsWith('{'))
     .map(({ seconds: at, text }) => ({ at, line: JSON.parse(text) as OursLine }));
-  return read(told, run);
+  return readOurs(told, run);
 }
 
-interface Told {
+export interface Told {
   readonly at: number;
   readonly line: OursLine;
 }
 
 /** Where the process was ended before its result, the last plan it told is what was reached. */
-function read(told: readonly Told[], run: ChildRun): OursRun {
+export function readOurs(told: readonly Told[], run: ChildRun): OursRun {
   const lines = told.map(({ line }) => line);
+  const end = told.find(({ line }) => line.kind === 'result');
   const result = lines.find((line) => line.kind === 'result');
   const tiers = lines.find((line) => line.kind === 'tiers')?.tiers ?? [];
   const place = tiers.findIndex(({ name }) => name === 'benefit');
@@ -65,18 +97,28 @@ function read(told: readonly Told[], run: ChildRun): OursRun {
   return {
     ended: result?.ending === 'proven' ? 'optimal' : result ? 'stopped' : 'failed',
     ending: result?.ending ?? `no result: ${run.lines.at(-1)?.text.slice(0, 200)}`,
-    verified: result?.verified ?? false,
-    sites: result?.sites ?? 0,
-    seconds: run.seconds,
+    ...checksOf(lines),
+    seconds: end?.at ?? run.seconds,
     moments,
-    held: new Map(early.map(({ name, value }) => [name, value])),
+    tiers: result?.tiers ?? [],
+    held: Object.fromEntries(early.map(({ name, value }) => [name, value])),
     earlyProven: result !== undefined && result.tiers.slice(0, place).every(({ proven }) => proven),
     ...known({
       firstPlan: told.find(({ line }) => line.kind === 'plan')?.at,
       objective: benefit?.value ?? last?.[place],
       bound: benefit?.bound ?? lastOf(moments, 'bound'),
-      peakMiB: run.peakMiB,
+      peakMiB: result?.peakMiB ?? run.peakMiB,
+      decisions: result?.decisions,
     }),
+  };
+}
+
+function checksOf(lines: readonly OursLine[]): Pick<OursRun, 'plans' | 'verified'> {
+  const checked = lines.find((line) => line.kind === 'checked');
+  const told = lines.filter((line) => line.kind === 'plan').length;
+  return {
+    plans: { told, sound: checked?.sound ?? 0 },
+    verified: checked !== undefined && checked.last && checked.sound === told,
   };
 }
 

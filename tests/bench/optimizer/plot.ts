@@ -1,8 +1,7 @@
 import type { Moment, PeerRun } from '../peers/outcome.js';
 import type { Contest } from './contest.js';
 
-const PANEL = { width: 420, height: 240, left: 52, right: 12, top: 26, bottom: 34 };
-const COLUMNS = 2;
+const PANEL = { width: 440, height: 240, left: 52, right: 12, top: 26, bottom: 34 };
 /** Shares of our last plan between which a panel shows plans and bounds. */
 const LOW = 0.85;
 const HIGH = 1.2;
@@ -17,22 +16,37 @@ const STYLES: Readonly<Record<string, { readonly color: string; readonly dash: s
   glpsol: { color: '#7a7a7a', dash: '1 3' },
 };
 
-/** Plans (rising) and bounds (falling) against time, as shares of our last plan, one panel a program. */
+interface Panel {
+  readonly contest: Contest;
+  readonly formulation: string;
+}
+
+/**
+ * Plans (rising) and bounds (falling) against time, as shares of our last plan. A line of panels for each
+ * program, one for each model that the peers were given.
+ */
 export function benchPlot(contests: readonly Contest[]): string {
-  const lines = Math.ceil(contests.length / COLUMNS);
-  const [width, height] = [COLUMNS * PANEL.width, lines * PANEL.height + 30];
+  const formulations = formulationsIn(contests);
+  const columns = Math.max(1, formulations.length);
+  const [width, height] = [columns * PANEL.width, contests.length * PANEL.height + 30];
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}" font-family="sans-serif" font-size="11">`,
     `<rect width="${width}" height="${height}" fill="white"/>`,
     legend(),
-    ...contests.map((contest, i) => {
-      const x = (i % COLUMNS) * PANEL.width;
-      const y = 30 + Math.floor(i / COLUMNS) * PANEL.height;
-      return `<g transform="translate(${x} ${y})">${panel(contest)}</g>`;
-    }),
+    ...contests.flatMap((contest, line) =>
+      formulations.map((formulation, column) => {
+        const [left, top] = [column * PANEL.width, 30 + line * PANEL.height];
+        return `<g transform="translate(${left} ${top})">${panel({ contest, formulation })}</g>`;
+      }),
+    ),
     '</svg>',
     '',
   ].join('\n');
+}
+
+function formulationsIn(contests: readonly Contest[]): string[] {
+  const met = contests.flatMap(({ peers }) => peers.map((p) => p.formulation));
+  return met.length > 0 ? [...new Set(met)] : [''];
 }
 
 function legend(): string {
@@ -44,16 +58,17 @@ function legend(): string {
     .join('');
 }
 
-function panel(contest: Contest): string {
+function panel({ contest, formulation }: Panel): string {
   const unit = contest.ours.objective ?? NaN;
+  const peers = contest.peers.filter((p) => p.formulation === formulation);
   const runs: [string, PeerRun][] = [
+    // Ours is drawn last, so that it lies on top.
+    ...peers.map(({ peer, run }): [string, PeerRun] => [peer, run]),
     ['ours', contest.ours],
-    ...contest.peers
-      .filter(({ formulation }) => formulation === 'plain')
-      .map(({ peer, run }): [string, PeerRun] => [peer, run]),
   ];
+  const given = formulation === '' ? '' : `: peers on the ${formulation} model`;
   return [
-    `<text x="${PANEL.left}" y="16" font-weight="bold">${contest.name}</text>`,
+    `<text x="${PANEL.left}" y="16"><tspan font-weight="bold">${contest.name}</tspan>${given}</text>`,
     axes(contest.seconds),
     ...runs.flatMap(([name, run]) =>
       (['objective', 'bound'] as const).map((what) => curve(contest, { name, run, what, unit })),

@@ -33,9 +33,10 @@ export function generatedFile(shape: ProgramShape): CampusFile {
   };
 }
 
-/** `36-sites-30-years-tight-seed-1`. */
-export function nameOf({ sites, years, kind, seed }: ProgramShape): string {
-  return `${sites}-sites-${years}-years-${kind}-seed-${seed}`;
+/** `36-sites-30-years-tight-seed-1`, or `120-sites-4-types-50-years-...` where the types are given. */
+export function nameOf({ sites, years, kind, seed, types }: ProgramShape): string {
+  const each = types === undefined ? '' : `-${types}-types`;
+  return `${sites}-sites${each}-${years}-years-${kind}-seed-${seed}`;
 }
 
 /** The campus of a generated file, read as a user's file is. */
