@@ -6,13 +6,20 @@ import type { Bench, Timing } from './bench.js';
 import { generate } from './commands/generate.js';
 import { optimizer } from './commands/optimizer.js';
 import { UsageError } from './commands/shape-options.js';
+import { threads } from './commands/threads.js';
+import { whatIf } from './commands/what-if.js';
 import { FULL, measure } from './measure.js';
 import { BENCHES } from './registry.js';
 
 type Command = (args: readonly string[]) => void | Promise<void>;
 
 /** What is not timed run against run, and so has options and a report of its own. */
-const COMMANDS: Readonly<Record<string, Command>> = { generate, optimizer };
+const COMMANDS: Readonly<Record<string, Command>> = {
+  generate,
+  optimizer,
+  threads,
+  'what-if': whatIf,
+};
 
 const [first = '', ...rest] = process.argv.slice(2);
 try {
