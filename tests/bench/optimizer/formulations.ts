@@ -4,6 +4,10 @@ import type { Model } from '#mip/model.js';
 import type { Solver } from '#mip/solver.js';
 import { groundOf } from '#optimizer/columns/ground-of.js';
 import { planModel, type HeldTiers } from '#optimizer/model/plan-model.js';
+import { Board } from '#optimizer/solve/board.js';
+import { boundByCounts } from '#optimizer/solve/bound-by-counts.js';
+import { question } from '#optimizer/solve/part-solve.js';
+import { quietSurroundings } from '#optimizer/solve/quiet-surroundings.js';
 import { restricted } from '#optimizer/solve/restricted.js';
 import { relaxTier } from '#optimizer/solve/solve-tier.js';
 import { benefitPlace, tiersOf } from '#optimizer/tiers/tier-list.js';
@@ -28,24 +32,34 @@ export interface Writing {
 export type Formulation = (of: Writing) => Model | undefined;
 
 /**
- * What the peers are given. `plain` has the rules' rows and nothing of our search or proof. `tightened`
- * is what our own proof asks at its end: lives that no better plan can have are left out, by the reduced
- * costs of its relaxation and the benefit of our last plan.
+ * What the peers are given. `plain` has the rules' rows and nothing of our search or proof. `tightened` is
+ * what our own proof asks: counts stand beside the decisions with the most that they come to in a better
+ * plan than our last, and lives that no such plan can have are left out.
  */
 export const FORMULATIONS: Readonly<Record<string, Formulation>> = {
   plain: ({ campus, reached }) => planModel(groundOf(campus), 'benefit', reached.held).model,
   tightened,
 };
 
+/** Nodes of the tree over counts: none, since it is to be the peers who branch. */
+const ROOT_ONLY = 0;
+
 function tightened({ campus, reached, solver, seconds }: Writing): Model | undefined {
   const { held, best } = reached;
   const tiers = tiersOf(campus);
-  const tier = tiers[benefitPlace(tiers)];
+  const place = benefitPlace(tiers);
+  const tier = tiers[place];
   if (!best || !tier) return undefined;
+  const began = performance.now();
+  const around = quietSurroundings(() => (performance.now() - began) / 1000);
   const ground = groundOf(campus);
-  const question = { ground, solver, tier: tier.name, held, seed: 1, shouldStop: () => false };
-  const relaxation = relaxTier({ ...question, limits: { seconds } });
+  const board = new Board({ ground, tiers, solver }, { settings: { seed: 1 }, around });
+  board.offer(best.decisions);
+  const found = boundByCounts(board, place, { seconds, nodes: ROOT_ONLY });
+  // Where the root alone proves our plan, there is nothing to count.
+  const relaxation = found ?? relaxTier({ ...question(board, place), limits: { seconds } });
   if (relaxation === null || relaxation === 'infeasible') return undefined;
   const kept = restricted(ground, { tier, relaxation, best, most: Infinity });
-  return planModel(kept.ground, tier.name, held).model;
+  const counted = relaxation.counted && { ...relaxation.counted, kinds: 'all' as const };
+  return planModel({ ...kept.ground, ...(counted ? { counted } : {}) }, tier.name, held).model;
 }
