@@ -1,20 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import type { Position, Rings } from '#domain/site.js';
 import { ringMeasures } from '#estimating/geometry/area.js';
-import { positionAt } from '#estimating/geometry/distance.js';
 import { repairBoundary } from '#estimating/geometry/repair.js';
 import { boundaryFindings } from '#estimating/geometry/ring-findings.js';
 import { statedAreaFindings } from '#estimating/geometry/stated-area.js';
+import { ORIGIN, rectangle } from '../support/drawn-places.js';
 import { OCEAN_SITE } from './outside/geometry.checks.js';
-
-const NEAR: Position = [-38, 47.7];
-
-function rectangle(eastFt: number, northFt: number, [offEast, offNorth] = [0, 0]): Rings {
-  const corner = (east: number, north: number): Position =>
-    positionAt(positionAt(NEAR, 90, offEast + east), 0, offNorth + north);
-  const ring = [corner(0, 0), corner(eastFt, 0), corner(eastFt, northFt), corner(0, northFt)];
-  return [[...ring, ring[0]!]];
-}
 
 describe('what is wrong with a boundary', () => {
   const problems = (rings: Rings, near?: Position): string[] =>
@@ -22,7 +13,7 @@ describe('what is wrong with a boundary', () => {
 
   test('nothing, for a proper one', () => {
     expect(problems([OCEAN_SITE])).toEqual([]);
-    expect(problems([OCEAN_SITE], NEAR)).toEqual([]);
+    expect(problems([OCEAN_SITE], ORIGIN)).toEqual([]);
   });
 
   test('no ring at all', () => expect(problems([])).toEqual(['reject: boundary has no ring']));
@@ -74,7 +65,7 @@ describe('what is wrong with a boundary', () => {
   test('latitude before longitude, told by the range or by where the campus is', () => {
     const swap = OCEAN_SITE.map(([x, y]): Position => [y, x]);
     expect(problems([swap])).toEqual(['warn: boundary winds clockwise']);
-    expect(problems([swap], NEAR)).toEqual([
+    expect(problems([swap], ORIGIN)).toEqual([
       'reject: boundary seems to give latitude before longitude',
     ]);
     const western = OCEAN_SITE.map(([x, y]): Position => [y, x - 80]);
@@ -85,9 +76,9 @@ describe('what is wrong with a boundary', () => {
 
   test('a place far from campus is not called swapped', () => {
     const far = OCEAN_SITE.map(([x, y]): Position => [x + 20, y]);
-    expect(problems([far], NEAR)).toEqual([]);
+    expect(problems([far], ORIGIN)).toEqual([]);
     const close = OCEAN_SITE.map(([x, y]): Position => [x + 1, y]);
-    expect(problems([close], NEAR)).toEqual([]);
+    expect(problems([close], ORIGIN)).toEqual([]);
   });
 
   test('projected coordinates', () => {
@@ -183,7 +174,7 @@ describe('what is wrong with a boundary', () => {
       ...boundaryFindings([]),
       ...boundaryFindings([OCEAN_SITE.slice(0, -1)]),
       ...boundaryFindings([[...OCEAN_SITE].reverse()]),
-      ...boundaryFindings([OCEAN_SITE.map(([x, y]): Position => [y, x])], NEAR),
+      ...boundaryFindings([OCEAN_SITE.map(([x, y]): Position => [y, x])], ORIGIN),
       ...boundaryFindings(rectangle(400, 0.05)),
     ];
     expect(all.length).toBe(5);

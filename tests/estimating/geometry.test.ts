@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Position, Rings } from '#domain/site.js';
+import type { Rings } from '#domain/site.js';
 import { areaSqFt, isClosed, perimeterFt, ringMeasures } from '#estimating/geometry/area.js';
 import { centroid } from '#estimating/geometry/centroid.js';
 import { distanceFt, inverse, positionAt } from '#estimating/geometry/distance.js';
@@ -9,20 +9,11 @@ import {
   rootProtectionCircle,
   rootProtectionOfSite,
 } from '#estimating/geometry/root-protection.js';
+import { ORIGIN, rectangle } from '../support/drawn-places.js';
 import { geometryChecks, OCEAN_SITE } from './outside/geometry.checks.js';
 import { runOutsideChecks } from './outside/outside-check.js';
 
 runOutsideChecks(geometryChecks);
-
-const NEAR: Position = [-38, 47.7];
-
-/** A rectangle east and north of NEAR, in feet, wound counter-clockwise. */
-function rectangle(eastFt: number, northFt: number, [offEast, offNorth] = [0, 0]): Rings {
-  const corner = (east: number, north: number): Position =>
-    positionAt(positionAt(NEAR, 90, offEast + east), 0, offNorth + north);
-  const ring = [corner(0, 0), corner(eastFt, 0), corner(eastFt, northFt), corner(0, northFt)];
-  return [[...ring, ring[0]!]];
-}
 
 const feet = fc.integer({ min: 20, max: 600 });
 
@@ -100,21 +91,21 @@ describe('distance and position', () => {
         fc.integer({ min: 1, max: 9_000 }),
         fc.integer({ min: -179, max: 179 }),
         (far, azimuth) => {
-          const there = positionAt(NEAR, azimuth, far);
-          expect(distanceFt(NEAR, there)).toBeCloseTo(far, 4);
-          expect(inverse(NEAR, there).azimuth).toBeCloseTo(azimuth, 4);
+          const there = positionAt(ORIGIN, azimuth, far);
+          expect(distanceFt(ORIGIN, there)).toBeCloseTo(far, 4);
+          expect(inverse(ORIGIN, there).azimuth).toBeCloseTo(azimuth, 4);
         },
       ),
     );
   });
 
-  test('a place is no distance from itself', () => expect(distanceFt(NEAR, NEAR)).toBe(0));
+  test('a place is no distance from itself', () => expect(distanceFt(ORIGIN, ORIGIN)).toBe(0));
 });
 
 describe('centroid', () => {
   test('of a rectangle lies at its middle', () => {
     const [x, y] = centroid(rectangle(400, 100));
-    const [middleX, middleY] = positionAt(positionAt(NEAR, 90, 200), 0, 50);
+    const [middleX, middleY] = positionAt(positionAt(ORIGIN, 90, 200), 0, 50);
     expect(x).toBeCloseTo(middleX, 7);
     expect(y).toBeCloseTo(middleY, 7);
   });
@@ -124,14 +115,14 @@ describe('centroid', () => {
     const hole = rectangle(100, 100 - 20, [290, 10])[0]!;
     const [x] = centroid([outer, hole]);
     const expected = (40_000 * 200 - 8_000 * 340) / 32_000;
-    expect(distanceFt([x, NEAR[1]], NEAR)).toBeCloseTo(expected, 1);
+    expect(distanceFt([x, ORIGIN[1]], ORIGIN)).toBeCloseTo(expected, 1);
     const turned = centroid([[...outer].reverse(), hole]);
     expect(turned[0]).toBeCloseTo(x, 9);
   });
 
   test('does not exist without area or positions', () => {
     expect(() => centroid([])).toThrow(/without positions/);
-    expect(() => centroid([[NEAR, positionAt(NEAR, 0, 9), NEAR]])).toThrow(/zero area/);
+    expect(() => centroid([[ORIGIN, positionAt(ORIGIN, 0, 9), ORIGIN]])).toThrow(/zero area/);
   });
 });
 
@@ -174,7 +165,7 @@ describe('overlap', () => {
 
 describe('root protection', () => {
   test('a circle has the area of the circle and winds counter-clockwise', () => {
-    const circle = rootProtectionCircle({ position: NEAR, trunkInches: 28, feetPerInch: 1 });
+    const circle = rootProtectionCircle({ position: ORIGIN, trunkInches: 28, feetPerInch: 1 });
     expect(areaSqFt(circle)).toBeCloseTo(Math.PI * 28 ** 2, 3);
     const edges = circle[0]!.slice(1).map((to, i) => distanceFt(circle[0]![i]!, to));
     expect(Math.max(...edges) - Math.min(...edges)).toBeLessThan(1e-4);
@@ -186,7 +177,7 @@ describe('root protection', () => {
   test('two trees in one place protect no more than one', () => {
     const site = rectangle(100, 100);
     const tree = {
-      position: positionAt(positionAt(NEAR, 90, 50), 0, 50),
+      position: positionAt(positionAt(ORIGIN, 90, 50), 0, 50),
       trunkInches: 20,
       feetPerInch: 1,
     };
@@ -202,7 +193,7 @@ describe('root protection', () => {
   test('no tree protects nothing; a tree over the edge only what lies on the site', () => {
     const site = rectangle(100, 100);
     expect(rootProtectionOfSite(site, [])).toEqual({ protectedSqFt: 0, share: 0 });
-    const corner = { position: NEAR, trunkInches: 20, feetPerInch: 1 };
+    const corner = { position: ORIGIN, trunkInches: 20, feetPerInch: 1 };
     expect(rootProtectionOfSite(site, [corner]).protectedSqFt).toBeCloseTo((Math.PI * 400) / 4, 0);
   });
 });
