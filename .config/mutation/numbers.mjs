@@ -50,19 +50,25 @@ function makeCopy() {
 
 function writeSwitches(path) {
   const text = readFileSync(join(root, path), 'utf8');
-  const numbers = numbersIn(ts.createSourceFile(path, text, ts.ScriptTarget.Latest, true));
-  const switched = numbers.reduceRight(
-    (done, n) => `${done.slice(0, n.getStart())}${switchOf(n)}${done.slice(n.end)}`,
-    text,
-  );
+  const changes = changesIn(ts.createSourceFile(path, text, ts.ScriptTarget.Latest, true));
+  const switched = changes
+    .sort((a, b) => b.from - a.from)
+    .reduce((done, { from, to, by }) => done.slice(0, from) + by + done.slice(to), text);
   writeFileSync(join(copy, path), switched);
 }
 
-function numbersIn(node) {
+/** Switches for numbers, and `as const` left out, under which the tester changes nothing. */
+function changesIn(node) {
   if (ts.isLiteralTypeNode(node)) return [];
-  if (ts.isNumericLiteral(node)) return node.parent.name === node ? [] : [node];
+  if (ts.isNumericLiteral(node)) {
+    if (node.parent.name === node) return [];
+    return [{ from: node.getStart(), to: node.end, by: switchOf(node) }];
+  }
   const found = [];
-  ts.forEachChild(node, (child) => void found.push(...numbersIn(child)));
+  ts.forEachChild(node, (child) => void found.push(...changesIn(child)));
+  if (ts.isAsExpression(node) && ts.isConstTypeReference(node.type)) {
+    found.push({ from: node.expression.end, to: node.end, by: '' });
+  }
   return found;
 }
 

@@ -97,6 +97,7 @@ describe('runoff', () => {
   test('starts when a fifth of the storage is filled', () => {
     expect(storageInches(80)).toBe(2.5);
     expect(storageInches(100)).toBe(0);
+    expect(storageInches(1)).toBe(990);
     expect(runoffInches(0.5, 80)).toBe(0);
     expect(runoffInches(0.51, 80)).toBeGreaterThan(0);
     expect(runoffInches(0, 80)).toBe(0);
@@ -253,9 +254,9 @@ describe('rain tank', () => {
 
   test('no demand is always met', () => {
     expect(demandMet([])).toBe(1);
-    expect(demandMet([{ captured: 0, supplied: 30, unmet: 10, overflow: 0, closing: 0 }])).toBe(
-      0.75,
-    );
+    const day = { captured: 0, overflow: 0, closing: 0 };
+    expect(demandMet([{ ...day, supplied: 30, unmet: 10 }])).toBe(0.75);
+    expect(demandMet([{ ...day, supplied: 20, unmet: 20 }])).toBe(0.5);
   });
 });
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Position } from '#domain/site.js';
-import { positionAt } from '#estimating/geometry/distance.js';
+import { distanceFt, positionAt } from '#estimating/geometry/distance.js';
 import { bearingByAge, bearingShare } from '#estimating/yield/bearing.js';
 import { CROP_GROUPS } from '#estimating/yield/bearing.data.js';
 import { gini, sitesPer1000 } from '#estimating/yield/equity.js';
@@ -103,6 +103,8 @@ describe('habitat', () => {
     const centers = [0, 480, 960, 2_000, 1_440].map((east) => positionAt(origin, 90, east));
     expect(connectedPatches(centers, 500)).toEqual([[0, 1, 2, 4], [3]]);
     expect(connectedPatches(centers, 470)).toEqual([[0], [1], [2], [3], [4]]);
+    const apart = distanceFt(centers[0]!, centers[1]!);
+    expect(connectedPatches(centers.slice(0, 2), apart)).toEqual([[0, 1]]);
     const mixed = [960, 0, 480].map((east) => positionAt(origin, 90, east));
     expect(connectedPatches(mixed, 500)).toEqual([[0, 1, 2]]);
     expect(connectedPatches([], 500)).toEqual([]);
@@ -122,6 +124,15 @@ describe('equity', () => {
       { zone: 'east', per1000: 2.5 },
       { zone: 'works', per1000: null },
     ]);
+  });
+
+  test('a single resident is somebody', () => {
+    const [hermit, crowd] = [
+      { zone: 'lodge', sites: 1, residents: 1 },
+      { zone: 'halls', sites: 0, residents: 1 },
+    ];
+    expect(sitesPer1000([hermit])).toEqual([{ zone: 'lodge', per1000: 1000 }]);
+    expect(gini([hermit, crowd])).toBe(0.5);
   });
 
   test('Gini is 0 for equal shares and for no sites', () => {
