@@ -9,6 +9,7 @@ import { campusSuitability, criteriaOf } from '#estimating/suitability/campus-su
 import { CRITERIA, CRITERION_IDS } from '#estimating/suitability/criteria.data.js';
 import { weightFindings } from '#estimating/suitability/score.js';
 import { suitabilityNodes } from '#estimating/suitability/suitability-nodes.js';
+import { LOCKED_CRITERIA } from './defaults.locked.data.js';
 
 function campusOf(change: (file: CampusFile) => void = () => undefined): Campus {
   const file = JSON.parse(readFileSync('seeds/mistakes/base.json', 'utf8')) as CampusFile;
@@ -40,6 +41,10 @@ const BY_HAND = {
 describe('the criteria', () => {
   test('are each there once, with weights that total 100 %', () => {
     expect(CRITERIA.map(({ id }) => id)).toEqual([...CRITERION_IDS]);
+    const lines = CRITERIA.map(({ id, unit, weightPercent, breakpoints }) =>
+      [id, unit, weightPercent, breakpoints.map((at) => at.join(' ')).join(', ')].join(' | '),
+    );
+    expect(lines.join('\n')).toBe(LOCKED_CRITERIA.trim());
     expect(weightFindings(criteriaOf(campusOf()))).toEqual([]);
   });
 

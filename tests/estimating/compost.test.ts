@@ -49,6 +49,7 @@ describe('heat log', () => {
     expect(heatTreated([...broken, day(131), day(150)], 'aerated-static-pile', RULE)).toBe(true);
     expect(heatTreated(hot(15, 5), 'in-vessel', RULE)).toBe(true);
     expect(longestHotRun([], 131)).toBe(0);
+    expect(longestHotRun([day(131), day(90), day(131), day(131)], 131)).toBe(2);
   });
 });
 

@@ -138,6 +138,7 @@ describe('fund ledger', () => {
       [0, 0],
     ]);
     expect(fundLedger(years, Infinity).map((y) => y.closing)).toEqual([60, 150, 30]);
+    expect(fundLedger([year(1, 0), year(0, 0)], 1).map((y) => y.closing)).toEqual([1, 0]);
   });
 
   test('each year balances to the cent, and nothing is spent that is not there', () => {

@@ -124,6 +124,7 @@ describe('replacement reserve', () => {
     ];
     expect(replacementReserve(parts)).toBe(1_100);
     expect(replacementReserve([])).toBe(0);
+    expect(replacementReserve([{ name: 'mulch', cost: 40, lifeYears: 0.5 }])).toBe(80);
     expect(() => replacementReserve([{ name: 'hose', cost: 1, lifeYears: 0 }])).toThrow(/hose/);
   });
 });

@@ -187,3 +187,13 @@ gate.locate-days | business days | 2 3 3 | 1 30 | published 2026
 gate.tolerance | in | 18 24 24 | 6 60 | published 2026
 gate.root-growth-limit | psi | 250 300 350 | 50 1000 | published 2026
 bed-share | share | 0.25 0.29 0.4 | 0 1 | common practice 2026`;
+
+/** The same of what makes a place suitable: criterion | unit | weight | breakpoints. */
+export const LOCKED_CRITERIA = `
+visibility | people/day | 20 | 0 0, 500 0.3, 2000 0.8, 4000 1
+sun | h/day | 20 | 3 0, 6 0.7, 8 1
+kitchen | ft | 15 | 200 1, 1000 0.5, 2500 0
+water | ft | 15 | 50 1, 200 0.5, 600 0
+soil | % | 10 | 1 0, 3 0.6, 5 1
+truck | yes/no | 10 | 0 0, 1 1
+zone | sites | 10 | 0 1, 2 0.3, 4 0`;

@@ -193,6 +193,8 @@ describe('who comes', () => {
 
   test('no beta distribution is as wide as that', () => {
     expect(betaOf(0.5, Math.sqrt(1 / 12)).alpha).toBeCloseTo(1, 9);
+    // Beta(1/4, 1/4) has the variance 1 / (4 (2 a + 1)) = 1/6.
+    expect(betaOf(0.5, Math.sqrt(1 / 6)).alpha).toBeCloseTo(0.25, 9);
     const { alpha, beta } = betaOf(0.6, 0.1);
     expect([alpha, beta].map((x) => Number(x.toFixed(9)))).toEqual([13.8, 9.2]);
     expect(() => betaOf(0.5, 0.5)).toThrow(/0.5/);

@@ -88,6 +88,7 @@ describe('volunteers and contractors', () => {
 
   test('money buys hours', () => {
     expect(contractorHours(10_000, 80)).toBe(125);
+    expect(contractorHours(10, 0.5)).toBe(20);
     expect(() => contractorHours(10_000, 0)).toThrow(/above \$0/);
   });
 });

@@ -131,6 +131,7 @@ describe('edging and paths', () => {
 
   test('no path needs no width, a path does', () => {
     expect(pathFt({ pathSqFt: 0, pathWidthFt: 0 })).toBe(0);
+    expect(pathFt({ pathSqFt: 10, pathWidthFt: 0.5 })).toBe(20);
     expect(() => pathFt({ pathSqFt: 10, pathWidthFt: 0 })).toThrow(/width/);
   });
 });
@@ -210,6 +211,10 @@ describe('takeoff of a sheet mulch', () => {
     expect(bare.compostCuYd).toBeCloseTo(mulchTakeoff(design()).compostCuYd, 9);
     const deep = mulchTakeoff({ ...design(), chipInches: each(11), barrier: 'none' });
     expect(deep.chipsCuYd).toBeCloseTo((9_700 * 11 * 1.05) / 324, 6);
+    const thin = { ...design(), chipInches: each(1) };
+    expect(mulchTakeoff(thin).barrierSqFt).toBeCloseTo(9_700, 6);
+    const alone = mulchTakeoff({ ...thin, barrier: 'none' });
+    expect(alone.chipsCuYd).toBeCloseTo((9_700 * 10 * 1.05) / 324, 6);
     expect(mulchTakeoff({ ...design(), barrier: 'cardboard-rolls' })).toEqual(
       mulchTakeoff(design()),
     );
