@@ -8,20 +8,29 @@ export function admissible(
   lives: ReadonlySet<Lifecycle>,
   life: Lifecycle,
 ): boolean {
+  for (const other of lives) if (other.site === life.site) return false;
+  if (!typeAllowed(campus, life)) return false;
+  return isAlone(campus, lives, life) && isInOrder(campus, lives, life);
+}
+
+function isAlone(campus: Campus, lives: ReadonlySet<Lifecycle>, { site }: Lifecycle): boolean {
+  const groups = campus.exclusiveGroups.filter((g) => g.sites.includes(site));
+  if (groups.length === 0) return true;
+  return ![...lives].some((l) => groups.some((g) => g.sites.includes(l.site)));
+}
+
+function isInOrder(campus: Campus, lives: ReadonlySet<Lifecycle>, life: Lifecycle): boolean {
+  const orders = campus.precedence.filter((p) => p.before === life.site || p.after === life.site);
+  if (orders.length === 0) return true;
   const placed = new Map([...lives].map((l) => [l.site, l.placement]));
-  if (placed.has(life.site)) return false;
   const standing = new Set(campus.existing.map((s) => s.id));
-  const ordered = campus.precedence.every(({ before, after, yearsApart }) => {
+  return orders.every(({ before, after, yearsApart }) => {
     if (standing.has(before)) return true;
     const first = before === life.site ? life.placement : placed.get(before);
     const later = after === life.site ? life.placement : placed.get(after);
-    if (later === undefined || (before !== life.site && after !== life.site)) return true;
+    if (later === undefined) return true;
     return first !== undefined && later.year >= finishedIn(first) + yearsApart;
   });
-  const alone = campus.exclusiveGroups.every(
-    (g) => !g.sites.includes(life.site) || !g.sites.some((s) => placed.has(s)),
-  );
-  return ordered && alone && typeAllowed(campus, life);
 }
 
 function typeAllowed(campus: Campus, life: Lifecycle): boolean {

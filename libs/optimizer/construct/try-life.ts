@@ -1,17 +1,21 @@
 import type { Lifecycle } from '#rules/columns.js';
 import { clearHires } from '../search/clear-hires.js';
-import { hireForGaps } from '../search/hire-for-gaps.js';
+import { hireForGaps, type Hired } from '../search/hire-for-gaps.js';
 import { allPaid, applyHire, applyLife, purchasesOf, type SearchState } from '../search/state.js';
 import { admissible } from './admissible.js';
 
 /** Adds a life with the people and compost it needs; leaves the state as it was where that fails. */
 export function tryLife(state: SearchState, life: Lifecycle): boolean {
-  const before = state.hires.map((byYear) => Int32Array.from(byYear));
+  const hired: Hired[] = [];
   applyLife(state, life, 1);
   // Most lives fail for money alone, and that is soonest known.
-  if (state.money.paid(state.costs) && isServed(state, life.life.prepared)) return true;
+  if (
+    state.money.paid(state.costs) &&
+    isServed(state, { fromSeason: life.life.prepared ?? 0, hired })
+  )
+    return true;
   applyLife(state, life, -1);
-  restoreHires(state, before);
+  for (const hire of hired) applyHire(state, { ...hire, count: -1 });
   return false;
 }
 
@@ -29,18 +33,12 @@ export function restoreLives(state: SearchState, before: ReadonlySet<Lifecycle>)
   if (!isServed(state)) throw new Error('a plan that was served is not when it is put back');
 }
 
-/** Completes hires; true where labor, compost and money then hold in every season and year. */
-export function isServed(state: SearchState, fromSeason = 0): boolean {
-  if (hireForGaps(state, fromSeason)) return false;
+/** Completes hires, and adds them to `hired`; true where labor, compost and money then hold everywhere. */
+export function isServed(
+  state: SearchState,
+  how: { readonly fromSeason?: number; readonly hired?: Hired[] } = {},
+): boolean {
+  if (hireForGaps(state, how)) return false;
   const purchases = purchasesOf(state);
   return purchases !== undefined && allPaid(state, purchases);
-}
-
-function restoreHires(state: SearchState, before: readonly Int32Array[]): void {
-  state.hires.forEach((byYear, position) => {
-    byYear.forEach((count, startYear) => {
-      const change = (before[position]?.[startYear] ?? 0) - count;
-      if (change !== 0) applyHire(state, { position, startYear, count: change });
-    });
-  });
 }

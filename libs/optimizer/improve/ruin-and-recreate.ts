@@ -161,7 +161,9 @@ function recreate(of: Recreation): void {
   }
 }
 
-const MOST_TRIES = 12;
+/** Lives that are tried for one site, and for one promised year: most fail where a plan is full. */
+const MOST_TRIES = 6;
+const MOST_TRIES_IN_YEAR = 8;
 
 function openSites({ state, bySite }: Recreation): string[] {
   const open = new Set(bySite.keys());
@@ -177,7 +179,7 @@ function fillPromisedYears(of: Recreation): void {
   const open = openSites(of).flatMap((site) => (bySite.get(site) ?? []).filter(isLacking));
   const byYear = grouped(ranking(open), (l) => l.yearIndex);
   for (const [year, wanted] of lacking.entries()) {
-    const lives = byYear.get(year) ?? [];
+    const lives = (byYear.get(year) ?? []).slice(0, MOST_TRIES_IN_YEAR);
     for (let left = wanted; left > 0 && placeOne(of, lives); left--);
   }
 }

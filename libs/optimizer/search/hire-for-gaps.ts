@@ -3,17 +3,25 @@ import { TASK_CLASSES } from '#domain/labor.js';
 import type { LaborGap } from './labor-test.js';
 import { applyHire, type SearchState } from './state.js';
 
-interface Offer {
+/** One position that was hired, to start in a year (index). */
+export interface Hired {
   readonly position: number;
   readonly startYear: number;
+}
+
+interface Offer extends Hired {
   readonly dollarsPerHour: number;
 }
 
 /**
  * Closes every season's gap with the cheapest positions that can still start in time, as late as
- * they can, from a season on: earlier ones are known to be served. Returns the first gap that no position closes; `undefined` where all hours are served.
+ * they can, from a season on: earlier ones are known to be served. Returns the first gap that no
+ * position closes; `undefined` where all hours are served. Every hire is added to `hired`.
  */
-export function hireForGaps(state: SearchState, fromSeason = 0): LaborGap | undefined {
+export function hireForGaps(
+  state: SearchState,
+  { fromSeason = 0, hired = [] }: { readonly fromSeason?: number; readonly hired?: Hired[] } = {},
+): LaborGap | undefined {
   for (const season of state.tables.seasonList) {
     if (season.index < fromSeason) continue;
     for (;;) {
@@ -22,6 +30,7 @@ export function hireForGaps(state: SearchState, fromSeason = 0): LaborGap | unde
       const offer = cheapestOffer(state, season, gap);
       if (!offer) return gap;
       applyHire(state, { ...offer, count: 1 });
+      hired.push(offer);
     }
   }
   return undefined;

@@ -7,6 +7,8 @@ import type { Tables } from './tables.js';
  * only on what has changed since, so that thousands of small changes a second can be judged.
  */
 export interface MoneyTest {
+  /** Says that a cost, at [sink x years + year], is no longer what it was at the last look. */
+  touch(due: number): void;
   /** True where every cost can be paid; `costs` holds cents at [sink x years + year]. */
   paid(costs: Float64Array): boolean;
 }
@@ -50,6 +52,9 @@ class KeptFlow implements MoneyTest {
   /** Purses known to hold nothing more, by the number of the search that found it. */
   private readonly emptied: Int32Array;
   private search = 0;
+  /** Dues that have changed, or could not be paid, since all were paid. */
+  private touched: number[] = [];
+  private readonly isTouched: Uint8Array;
 
   constructor(tables: Tables) {
     this.arcs = layOut(tables);
@@ -64,19 +69,28 @@ class KeptFlow implements MoneyTest {
     this.reached = new Int32Array(dues);
     this.queue = new Int32Array(dues);
     this.emptied = new Int32Array(tables.purses.length);
+    this.isTouched = new Uint8Array(dues);
+  }
+
+  touch(due: number): void {
+    if (this.isTouched[due]) return;
+    this.isTouched[due] = 1;
+    this.touched.push(due);
   }
 
   paid(costs: Float64Array): boolean {
-    for (let due = 0; due < costs.length; due++) {
+    for (const due of this.touched) {
       const cost = costs[due] ?? 0;
       if (cost < (this.cost[due] ?? 0)) this.lower(due, cost);
       else this.cost[due] = cost;
     }
-    for (let due = 0; due < costs.length; due++) {
+    for (const due of this.touched) {
       while ((this.paidSoFar[due] ?? 0) < (this.cost[due] ?? 0)) {
         if (!this.payMore(due)) return false;
       }
     }
+    for (const due of this.touched) this.isTouched[due] = 0;
+    this.touched.length = 0;
     return true;
   }
 

@@ -90,14 +90,15 @@ interface Cost {
 function addCost(state: SearchState, { sink, year, amount }: Cost): void {
   const at = sink * state.tables.years + year;
   state.costs[at] = (state.costs[at] ?? 0) + amount;
+  state.money.touch(at);
 }
 
 /** Adds a life (sign 1) or takes it off (sign -1). */
 export function applyLife(state: SearchState, lifecycle: Lifecycle, sign: 1 | -1): void {
-  const { from, hours, compost, money } = state.tables.chargesOf(lifecycle);
-  const start = from * CLASS_COUNT;
+  const { hoursAt, hours, compost, money } = state.tables.chargesOf(lifecycle);
   for (let i = 0; i < hours.length; i++) {
-    state.needs[start + i] = (state.needs[start + i] ?? 0) + sign * (hours[i] ?? 0);
+    const at = hoursAt[i] ?? 0;
+    state.needs[at] = (state.needs[at] ?? 0) + sign * (hours[i] ?? 0);
   }
   for (const [season, all, certified] of compost) {
     state.compost[season] = (state.compost[season] ?? 0) + sign * all;
@@ -154,15 +155,24 @@ export function purchasesOf(state: SearchState): CompostPurchase[] | undefined {
 /** True where all costs, purchases included, can be paid. */
 export function allPaid(state: SearchState, purchases: readonly CompostPurchase[]): boolean {
   if (purchases.length === 0) return state.money.paid(state.costs);
+  addPurchases(state, purchases, 1);
+  const paid = state.money.paid(state.costs);
+  addPurchases(state, purchases, -1);
+  return paid;
+}
+
+function addPurchases(
+  state: SearchState,
+  purchases: readonly CompostPurchase[],
+  sign: 1 | -1,
+): void {
   const { campus } = state.tables.ground;
-  const costs = Float64Array.from(state.costs);
   const sink = state.tables.sinkOf({ line: 'compost' });
   for (const { season, cubicYards, grade } of purchases) {
     const year = seasonInstance(campus.calendar, season).yearIndex;
-    const at = sink * state.tables.years + year;
-    costs[at] = (costs[at] ?? 0) + cubicYards * compostPrice(campus, year, grade);
+    const amount = sign * cubicYards * compostPrice(campus, year, grade);
+    addCost(state, { sink, year, amount });
   }
-  return state.money.paid(costs);
 }
 
 /** The decisions that a state stands for. */

@@ -6,7 +6,7 @@ import {
   type SeasonInstance,
 } from '#domain/calendar.js';
 import type { Campus } from '#domain/campus.js';
-import { TASK_CLASSES } from '#domain/labor.js';
+import { TASK_CLASSES, type TaskClass } from '#domain/labor.js';
 import { buildBills, careCosts } from '#estimating/plan-needs/money-needs.js';
 import { topDressSeasons } from '#estimating/plan-needs/compost-needs.js';
 import { frontingsOf, type Fronting } from '#estimating/purses/frontings.js';
@@ -24,8 +24,8 @@ export const CLASS_COUNT = TASK_CLASSES.length;
 /** What one life asks for, as flat arrays: added to a plan's totals and taken off again. */
 export interface LifeCharges {
   readonly lifecycle: Lifecycle;
-  /** First season with any hours, and fine parts of hours from there on: [season - from] x classes. */
-  readonly from: number;
+  /** Where it wants hours, at [season x classes], and how many, in fine parts. */
+  readonly hoursAt: Int32Array;
   readonly hours: Float64Array;
   /** Compost by season, fine parts of a cubic yard: all of it, and what of it must be certified. */
   readonly compost: readonly (readonly [season: number, all: number, certified: number])[];
@@ -115,16 +115,13 @@ function lifeCharges(
   };
 }
 
-function lifeHours(
-  campus: Campus,
-  { life: first, parts }: Lifecycle,
-): { from: number; hours: Float64Array } {
+function lifeHours(campus: Campus, { parts }: Lifecycle): Pick<LifeCharges, 'hoursAt' | 'hours'> {
   const seasons = plannedSeasons(campus.calendar).length;
-  const from = first.prepared ?? first.planted;
-  const hours = new Float64Array(Math.max(0, seasons - from) * CLASS_COUNT);
-  const add = (season: number, taskClass: (typeof TASK_CLASSES)[number], amount: number) => {
-    const at = (season - from) * CLASS_COUNT + TASK_CLASSES.indexOf(taskClass);
-    if (at >= 0 && at < hours.length) hours[at] = (hours[at] ?? 0) + amount;
+  const wanted = new Map<number, number>();
+  const add = (season: number, taskClass: TaskClass, amount: number) => {
+    if (amount === 0 || season >= seasons) return;
+    const at = season * CLASS_COUNT + TASK_CLASSES.indexOf(taskClass);
+    wanted.set(at, (wanted.get(at) ?? 0) + amount);
   };
   for (const { life, charges } of parts) {
     if (life.prepared !== undefined)
@@ -137,7 +134,7 @@ function lifeHours(
         add(season, c, charges.areaSqFt * charges.profile.care(c, age, order));
     }
   }
-  return { from, hours };
+  return { hoursAt: Int32Array.from(wanted.keys()), hours: Float64Array.from(wanted.values()) };
 }
 
 function lifeCompost(campus: Campus, { parts }: Lifecycle): [number, number, number][] {
