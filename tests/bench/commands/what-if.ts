@@ -15,7 +15,7 @@ const MOST = { seconds: 3600, work: 1_000_000, change: 100 };
 /**
  * `npm run bench -- what-if --campus FILE --seconds 3 --work 1000`: named changes of a campus, each answered
  * from its current plan in so many seconds and set against the changed campus solved cold with so much
- * work. `--changes 1,4` takes some of them. Long runs are kept until our solver is built otherwise, or
+ * work, or with --long for so many seconds. `--changes 1,4` takes some of them. Long runs are kept until our solver is built otherwise, or
  * until any build with `--keep`, which names what they are kept under.
  */
 export async function whatIf(args: readonly string[]): Promise<void> {
@@ -43,13 +43,20 @@ export async function whatIf(args: readonly string[]): Promise<void> {
     writeFileSync(join(OUT, 'what-if.md'), whatIfTable(answers));
   }
   console.log(whatIfTable(answers));
-  console.log(`Answers after ${options.seconds} s; long runs with --work ${options.work}.`);
+  console.log(`Answers after ${options.seconds} s; long runs with ${said(options.limit)}.`);
+}
+
+/** What ends a long run: work makes it repeatable, time lets it use two threads. */
+type LongLimit = { readonly work: number } | { readonly seconds: number };
+
+function said(limit: LongLimit): string {
+  return 'work' in limit ? `--work ${limit.work}` : `${limit.seconds} s`;
 }
 
 interface WhatIfOptions {
   readonly campus: string;
   readonly seconds: number;
-  readonly work: number;
+  readonly limit: LongLimit;
   readonly keep: string;
   readonly changes: (place: number) => boolean;
 }
@@ -61,6 +68,7 @@ function optionsOf(args: readonly string[]): WhatIfOptions {
       campus: { type: 'string', default: 'seeds/demo-strained.json' },
       seconds: { type: 'string', default: '3' },
       work: { type: 'string', default: '1000' },
+      long: { type: 'string' },
       changes: { type: 'string' },
       keep: { type: 'string' },
     },
@@ -72,7 +80,10 @@ function optionsOf(args: readonly string[]): WhatIfOptions {
   return {
     campus: values.campus,
     seconds: oneNumber('seconds', values.seconds, { most: MOST.seconds }),
-    work: oneNumber('work', values.work, { most: MOST.work }),
+    limit:
+      values.long === undefined
+        ? { work: oneNumber('work', values.work, { most: MOST.work }) }
+        : { seconds: oneNumber('long', values.long, { most: MOST.seconds }) },
     keep: values.keep === undefined ? ourBuild() : fingerprint(values.keep),
     changes: (place) => chosen?.includes(place) ?? true,
   };
@@ -81,12 +92,12 @@ function optionsOf(args: readonly string[]): WhatIfOptions {
 async function longRun(
   kept: KeptRuns,
   path: string,
-  { work, keep }: WhatIfOptions,
+  { limit, keep }: WhatIfOptions,
 ): Promise<OursRun> {
   const of = fingerprint(readFileSync(path, 'utf8'));
-  const run = await kept.get(`what-if-${of}-${keep}-work-${work}`, () => {
-    console.error(`${path}: cold, with --work ${work} ...`);
-    return runOurs({ path, work });
+  const run = await kept.get(`what-if-${of}-${keep}-${said(limit).replace(/\W/g, '')}`, () => {
+    console.error(`${path}: cold, with ${said(limit)} ...`);
+    return runOurs({ path, ...limit });
   });
   if (!run) throw new Error(`no run of ${path}`);
   return run;

@@ -73,12 +73,14 @@ export function whatIfTable(answers: readonly Answered[]): string {
   return [
     '# What-if bench',
     '',
-    'Each change is answered from the current plan in a short time, and solved cold with a stated work',
-    'limit. Plans are compared tier by tier; benefit below 0 % means that the quick answer has more.',
+    'Each change is answered from the current plan in a short time, and solved cold with a stated limit.',
+    'Plans are compared tier by tier; benefit below 0 % means that the quick answer has more.',
     '',
     ...rows(HEAD, answers.map(row)),
     '',
     `As good as the long run, or within 1 % of its benefit: ${within} of ${answers.length}.`,
+    '',
+    ...rows(TIER_HEAD, answers.flatMap(tierRows)),
     '',
   ].join('\n');
 }
@@ -97,6 +99,18 @@ function row(answered: Answered): string[] {
     seconds(long.seconds),
     quick.verified && long.verified ? 'yes' : 'NO',
   ];
+}
+
+const TIER_HEAD = ['change', 'tier', 'at once', 'long run', 'bound of the long run'];
+
+/** The tiers in which either plan is not at its best possible value. */
+function tierRows({ name, quick, long }: Answered): string[][] {
+  return long.tiers.flatMap((tier, i) => {
+    const own = quick.tiers[i]?.value;
+    if (own === tier.value && tier.value === tier.bound) return [];
+    const bound = tier.bound === null ? '-' : amount(tier.bound);
+    return [[name, tier.name, own === undefined ? '-' : amount(own), amount(tier.value), bound]];
+  });
 }
 
 function amount(value: number): string {
