@@ -27,6 +27,7 @@ function withFronted({ purses, frontings, sinkKeys, years }: Tables, kept: Money
       return amount > 0 && sink ? [{ ...sink, amount, yearIndex: due % years }] : [];
     });
   return {
+    touch: (due) => kept.touch(due),
     paid: (costs) =>
       kept.paid(costs) || payFronted({ purses, frontings, order, bills: billsOf(costs) }).isPaid(),
   };
