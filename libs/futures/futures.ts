@@ -3,6 +3,7 @@ import type { Plan } from '#domain/plan.js';
 import { counted, wholeInWords } from '#units/in-words.js';
 import type { FutureRunner, Policy } from './order.js';
 import type { FuturesAnswer, FuturesResult } from './results/answer.js';
+import { pairedResult } from './results/pair.js';
 import { summarize } from './results/summarize.js';
 import { aboutShare } from './results/words.js';
 import { NO_CHANCE, oddsOf } from './sampling/odds.js';
@@ -18,33 +19,31 @@ export interface FuturesAsk {
   readonly seed: number;
   /** Futures that the fixed plan meets. */
   readonly futures: number;
-  /** Futures, at most, that the plan meets again with what it skipped mended each year. */
+  /** Futures, at most, that the plan meets again and is made anew in each year. */
   readonly mended: number;
   readonly runner: FutureRunner;
   readonly onStep: (step: string, share: number) => void;
 }
 
-/** Futures of one order: small, so that progress shows and little is lost when time is over. */
-const AT_ONCE = 50;
+/** Futures of one order: few, so that progress shows and little is lost when time is over. */
+const AT_ONCE: Readonly<Record<Policy, number>> = { keep: 50, replan: 5 };
 
 export const FIXED_RECOURSE =
   'The plan is kept as it is. Where hours are lacking, care goes undone: other care first, then harvest, then food beds. A build that cannot be prepared or paid for is skipped, in the order of the plan, and not made up for. A position that cannot be paid gives no hours that year. Care left undone lets weeds in, which set the ground back in age.';
 
 export const MENDED_RECOURSE =
-  'Each year the plan is mended by a simple rule, not planned anew: a site that was skipped is tried again in the order of the plan, one more site a year at most, where hours, money, and the rules of the site allow it. All else is as above.';
+  'Each year, before anything is prepared, the rest of the plan is worked out again with the money that is left, the prices of that year, the ground that works hold, and the care that weeds have added. What no longer holds is repaired: another site, a cheaper type, or a later year, and a position asked for in time where hours would be lacking. It is a repair of limited work and not the full search, so that a committee with more time could do better. What happens within the year is met as above.';
 
 /** Meets the futures and says how the plan fares. */
 export async function futures(ask: FuturesAsk): Promise<FuturesAnswer> {
   const { campus, plan, seed } = ask;
   const { odds, sources } = oddsOf(campus);
   const again = Math.min(ask.mended, ask.futures);
-  // Begun in this order, so that a short time still allows some of both.
-  const [first, made, rest] = await Promise.all([
-    meetAll(ask, { policy: 'keep', from: 0, to: again }),
-    meetAll(ask, { policy: 'mend', from: 0, to: again }),
-    meetAll(ask, { policy: 'keep', from: again, to: ask.futures }),
+  // Begun in this order: how the plan itself fares is asked first.
+  const [kept, made] = await Promise.all([
+    meetAll(ask, { policy: 'keep', from: 0, to: ask.futures }),
+    meetAll(ask, { policy: 'replan', from: 0, to: again }),
   ]);
-  const kept = [...first, ...rest];
   const setting = settingOf({ campus, plan, policy: 'keep' }, odds);
   const met = { setting, asPlanned: asPlanned(campus, plan) };
   const fixed = summarize({
@@ -55,9 +54,10 @@ export async function futures(ask: FuturesAsk): Promise<FuturesAnswer> {
   return {
     ...{ seed, headline: headline(campus, fixed), fixed, odds: sources, held: heldOf(campus) },
     mended: made.length > 0 ? mended : null,
+    paired: pairedResult(campus, kept, made),
     leftOut: [
       ...missing(ask.futures - kept.length, ask.futures, 'with the plan kept as it is'),
-      ...missing(again - made.length, again, 'with the plan mended each year'),
+      ...missing(again - made.length, again, 'with the plan made anew each year'),
     ],
   };
 }
@@ -87,10 +87,11 @@ async function meetAll(
 ): Promise<Outcome[]> {
   const count = end - start;
   let done = 0;
-  const starts = Array.from({ length: Math.ceil(count / AT_ONCE) }, (_, i) => start + i * AT_ONCE);
+  const some = AT_ONCE[policy];
+  const starts = Array.from({ length: Math.ceil(count / some) }, (_, i) => start + i * some);
   const parts = await Promise.all(
     starts.map(async (from) => {
-      const to = Math.min(end, from + AT_ONCE);
+      const to = Math.min(end, from + some);
       const part = await runner.run({ campus, plan, seed, policy, from, to });
       done += to - from;
       onStep(`futures met: ${done} of ${count}`, done / count);

@@ -2,13 +2,17 @@ import type { Campus } from '#domain/campus.js';
 import type { Plan } from '#domain/plan.js';
 import type { Outcome } from './stress/outcome.js';
 
-/** What is done about a build that was skipped: nothing, or it is tried again in each later year. */
-export type Policy = 'keep' | 'mend';
+/** What is done when a plan does not hold: it is kept all the same, or planned anew each year. */
+export type Policy = 'keep' | 'replan';
 
-/** Some futures that a plan is to meet; told apart by their numbers alone. */
-export interface FuturesOrder {
+/** A plan on its campus. */
+export interface Faced {
   readonly campus: Campus;
   readonly plan: Plan;
+}
+
+/** Some futures that a plan is to meet; told apart by their numbers alone. */
+export interface FuturesOrder extends Faced {
   readonly seed: number;
   readonly policy: Policy;
   /** First future, and the one after the last. */

@@ -2,12 +2,12 @@ import { futures, type FuturesAsk } from '#futures/futures.js';
 import type { FuturesAnswer } from '#futures/results/answer.js';
 
 export type { FuturesAnswer } from '#futures/results/answer.js';
-export { quantileInWords, shareInWords } from '#futures/results/words.js';
+export { moreInWords, ofFutures, quantileInWords, shareInWords } from '#futures/results/words.js';
 
 /** Futures that a plan meets unless told otherwise. */
 export const USUAL_FUTURES = 1000;
 
-/** Futures that it meets again, mended each year. */
+/** Futures that it meets again, made anew each year. */
 export const MENDED_FUTURES = 100;
 
 /** How a verified plan fares when people, money, prices, and weather do not keep to it. */

@@ -1,8 +1,9 @@
 import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
-import type { FutureRunner, FuturesOrder } from '#futures/order.js';
+import type { Faced, FutureRunner, FuturesOrder } from '#futures/order.js';
 import type { Outcome } from '#futures/stress/outcome.js';
 import { builtScript } from './built-script.js';
+import type { FuturesMessage } from './futures-thread.js';
 import type { PoolOptions } from './resolver-pool.js';
 
 /** Threads at the most; more would only wait for the same cores on common machines. */
@@ -20,9 +21,9 @@ export function openFuturesPool(
   const count = options.threads ?? Math.max(1, Math.min(MOST_THREADS, availableParallelism()));
   const ends = performance.now() + (options.seconds ?? Infinity) * 1000;
   const isOver = () => options.signal?.aborted === true || performance.now() >= ends;
-  const lanes = Array.from({ length: count }, () => ({
+  const lanes = Array.from({ length: count }, (): Lane => ({
     thread: new Worker(builtScript('futures-thread.js')),
-    last: Promise.resolve<unknown>(undefined),
+    last: Promise.resolve(),
     waiting: 0,
   }));
   return {
@@ -30,7 +31,7 @@ export function openFuturesPool(
     run(order) {
       const lane = lanes.reduce((least, l) => (l.waiting < least.waiting ? l : least));
       lane.waiting += 1;
-      const next = lane.last.then(() => (isOver() ? undefined : met(lane.thread, order)));
+      const next = lane.last.then(() => (isOver() ? undefined : met(lane, order)));
       lane.last = next.then(
         () => (lane.waiting -= 1),
         () => undefined,
@@ -43,7 +44,23 @@ export function openFuturesPool(
   };
 }
 
-function met(thread: Worker, order: FuturesOrder): Promise<readonly Outcome[]> {
+interface Lane {
+  readonly thread: Worker;
+  last: Promise<unknown>;
+  waiting: number;
+  /** What the thread has been told of already. */
+  faced?: Faced;
+}
+
+/** The order as a message, with campus and plan where the thread does not have them. */
+function messageOf(lane: Lane, { campus, plan, ...order }: FuturesOrder): FuturesMessage {
+  if (lane.faced?.campus === campus && lane.faced.plan === plan) return { order };
+  lane.faced = { campus, plan };
+  return { faced: lane.faced, order };
+}
+
+function met(lane: Lane, order: FuturesOrder): Promise<readonly Outcome[]> {
+  const { thread } = lane;
   return new Promise((resolve, reject) => {
     const end = () => {
       thread.removeAllListeners('message');
@@ -57,6 +74,6 @@ function met(thread: Worker, order: FuturesOrder): Promise<readonly Outcome[]> {
       end();
       reject(error);
     });
-    thread.postMessage(order);
+    thread.postMessage(messageOf(lane, order));
   });
 }

@@ -1,7 +1,16 @@
-import { quantileInWords, shareInWords, type FuturesAnswer } from '#planning/answer-futures.js';
+import { counted } from '../problem-lines.js';
+import {
+  moreInWords,
+  ofFutures,
+  quantileInWords,
+  shareInWords,
+  type FuturesAnswer,
+} from '#planning/answer-futures.js';
 
 type Result = FuturesAnswer['fixed'];
 type Season = Result['seasons'][number];
+type Spread = Season['wanted'];
+type Paired = NonNullable<FuturesAnswer['paired']>;
 type Promised = Result['promises'][number];
 
 const whole = new Intl.NumberFormat('en-US', { maximumFractionDigits: 0 });
@@ -28,7 +37,7 @@ export function futuresLines(answer: FuturesAnswer): string[] {
     '',
     ...buildLines(fixed),
     '',
-    ...(mended ? [...mendedLines(mended), ''] : []),
+    ...(mended ? [...mendedLines(mended, answer.paired), ''] : []),
     `Futures are drawn with these numbers (seed ${seed}), each of which "overrides" of the campus file can replace:`,
     ...odds.map((o) => `  ${o.key}: ${o.value} ${o.unit} (${o.source.split(':', 1).join('')})`),
     'The same in every future, and so not sampled:',
@@ -69,7 +78,7 @@ function shortLines({ firstShort }: Result): string[] {
   if (!firstShort) return ['No season is more likely than not short of care.'];
   const { label, short, unserved } = firstShort;
   return [
-    `The first season more likely than not short of care is ${label}: ${shareInWords(short)} of futures. In one of ten,`,
+    `The first season more likely than not short of care is ${label}: ${ofFutures(short)}. In one of ten,`,
     `${quantileInWords(unserved.p90)} hours or more are left undone then.`,
   ];
 }
@@ -83,12 +92,10 @@ function seasonLines({ seasons }: Result): string[] {
 }
 
 function seasonLine({ label, wanted, there, unserved, short }: Season): string {
-  const three = ({ p10, p50, p90 }: Season['wanted']) =>
-    [p10, p50, p90].map(quantileInWords).join(' / ');
   const parts = [
-    `wanted ${three(wanted)}`,
-    `there ${three(there)}`,
-    `left undone ${three(unserved)}`,
+    `wanted ${threeInWords(wanted)}`,
+    `there ${threeInWords(there)}`,
+    `left undone ${threeInWords(unserved)}`,
     `short in ${shareInWords(short)}`,
   ];
   return `  ${label}: ${parts.join('; ')}`;
@@ -108,28 +115,54 @@ function giftLines({ gifts }: Result): string[] {
 
 function buildLines(result: Result): string[] {
   const { skipped, unpaid, unpaidDollars, compostShort } = result;
+  const tenth = quantileInWords(unpaidDollars.p90);
+  const most90 = unpaidDollars.p90.value < 1000 ? '' : `; in one of ten, $${tenth} or more`;
   const most = skipped.slice(0, 5).map((s) => `${s.site} ${s.name} (${shareInWords(s)})`);
   return [
     skippedLine(result),
     ...(most.length > 0 ? [`  Most often: ${most.join(', ')}.`] : []),
-    `Running costs of $1,000 or more over all years stay unpaid in ${shareInWords(unpaid)} of futures; in one of ten, $${quantileInWords(unpaidDollars.p90)} or more.`,
-    `Compost is missing in ${shareInWords(compostShort)} of futures.`,
+    `Running costs of $1,000 or more over all years stay unpaid in ${ofFutures(unpaid)}${most90}.`,
+    `Compost is missing in ${ofFutures(compostShort)}.`,
   ];
 }
 
-function skippedLine({ skippedSites: { p10, p50, p90 } }: Result): string {
-  const [low, middle, high] = [p10, p50, p90].map(quantileInWords);
-  return `Sites of the plan that are never built, low / middle / high: ${low} / ${middle} / ${high}.`;
+function skippedLine({ builtSites, skippedSites }: Result): string {
+  return `Sites built, low / middle / high: ${threeInWords(builtSites)}. Sites of the plan that are never built: ${threeInWords(skippedSites)}.`;
 }
 
-/** What mending changes: promises and builds. */
-function mendedLines(mended: Result): string[] {
+function differenceInWords({ p10, p50, p90 }: Spread): string {
+  return [p10, p50, p90].map(moreInWords).join(' / ');
+}
+
+/** One future in ten lies below the first number, one in ten above the last. */
+function threeInWords({ p10, p50, p90 }: Spread): string {
+  return [p10, p50, p90].map(quantileInWords).join(' / ');
+}
+
+/** What planning anew changes: promises and builds. */
+function mendedLines(mended: Result, paired: FuturesAnswer['paired']): string[] {
   return [
-    `The plan mended as it goes, in ${whole.format(mended.futures)} of the same futures. ${mended.recourse}`,
+    `The plan made anew each year, in ${whole.format(mended.futures)} of the same futures. ${mended.recourse}`,
     '',
     ...promisesLines(mended),
     ...shortLines(mended),
     skippedLine(mended),
+    ...(paired ? pairedLines(paired) : []),
+  ];
+}
+
+/** Future by future, against the plan kept as it is. */
+function pairedLines({ futures, promises, moreBuilt, moreUnserved }: Paired): string[] {
+  const changed = promises.filter(({ longer, shorter }) => longer.share + shorter.share > 0);
+  return [
+    `Against the plan kept as it is, in the same ${counted(futures, 'future')}:`,
+    ...changed.map(
+      ({ name, longer, shorter }) =>
+        `  ${name}: kept longer in ${ofFutures(longer)}, less long in ${ofFutures(shorter)}.`,
+    ),
+    ...(changed.length === 0 ? ['  No promise is kept longer or less long.'] : []),
+    `  Sites built, low / middle / high: ${differenceInWords(moreBuilt)}.`,
+    `  Hours of care left undone over all years, low / middle / high: ${differenceInWords(moreUnserved)}.`,
   ];
 }
 

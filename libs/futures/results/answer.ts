@@ -56,6 +56,8 @@ export interface FuturesResult {
   readonly firstShort: FirstShort | null;
   readonly promises: readonly PromiseShare[];
   readonly gifts: readonly GiftShare[];
+  /** Sites that are built, in a future. */
+  readonly builtSites: Spread;
   /** Sites of the plan that are not built, in a future. */
   readonly skippedSites: Spread;
   /** Sites that are skipped in a tenth of the futures or more, most often skipped first. */
@@ -68,13 +70,33 @@ export interface FuturesResult {
   readonly compostShort: SampledShare;
 }
 
+/** A promise with and without planning anew, in the same futures. */
+export interface PairedPromise {
+  readonly id: string;
+  readonly name: string;
+  /** Futures in which it is kept through more years where the plan is made anew, and through fewer. */
+  readonly longer: SampledShare;
+  readonly shorter: SampledShare;
+}
+
+/** What planning anew changes, future by future. */
+export interface PairedResult {
+  readonly futures: number;
+  readonly promises: readonly PairedPromise[];
+  /** Sites built more, and hours of care left undone more over all years; below 0 where it is less. */
+  readonly moreBuilt: Spread;
+  readonly moreUnserved: Spread;
+}
+
 /** How a plan fares when things do not go as planned. */
 export interface FuturesAnswer {
   readonly seed: number;
   readonly headline: string;
   readonly fixed: FuturesResult;
-  /** The same with skipped sites tried again each year; `null` where time did not allow any. */
+  /** The same with the plan made anew each year by a repair; `null` where time did not allow any. */
   readonly mended: FuturesResult | null;
+  /** What that changes in the futures that both met; `null` without any. */
+  readonly paired: PairedResult | null;
   /** The numbers that futures are drawn with. */
   readonly odds: readonly OddsSource[];
   /** What is the same in every future, and so not sampled. */

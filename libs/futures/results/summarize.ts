@@ -36,6 +36,7 @@ export function summarize(met: Met): FuturesResult {
     firstShort: firstShort(seasons),
     promises: setting.campus.commitments.map((_, place) => promiseOf(met, place)),
     gifts: giftsOf(met),
+    builtSites: spreadOf(outcomes.map((o) => o.built)),
     skippedSites: spreadOf(outcomes.map((o) => o.skipped.length)),
     skipped: setting.plan.decisions.placements
       .map(({ site }) => ({

@@ -25,6 +25,19 @@ export function aboutShare(share: SampledShare, of: number): string {
   return `in about ${shareInWords(share)}`;
 }
 
+/** `62% of futures`, `none of the futures`. */
+export function ofFutures(share: SampledShare): string {
+  const words = shareInWords(share);
+  return words === 'none' || words === 'all' ? `${words} of the futures` : `${words} of futures`;
+}
+
+/** A quantile of a difference: `1 more`, `200 fewer`, `as many`. */
+export function moreInWords(quantile: SampledQuantile): string {
+  const words = quantileInWords(quantile);
+  if (words === '0' || words === '-0') return 'as many';
+  return words.startsWith('-') ? `${words.slice(1)} fewer` : `${words} more`;
+}
+
 /** A quantile in steps of 1, 2, or 5 times a power of ten, no finer than a third of its error. */
 export function quantileInWords({ value, low, high }: SampledQuantile): string {
   const error = Math.max((high - low) / 2, 0.5);

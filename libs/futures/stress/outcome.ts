@@ -7,6 +7,8 @@ export interface Outcome {
   readonly unserved: Float32Array;
   /** Index of the year in which each commitment of the campus is first broken; -1: it is kept. */
   readonly broken: readonly number[];
+  /** Sites that were built, halves among them. */
+  readonly built: number;
   /** Sites of the plan that were never built. */
   readonly skipped: readonly string[];
   /** Dollars of running costs that nothing paid, over the horizon. */

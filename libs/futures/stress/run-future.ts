@@ -1,49 +1,66 @@
-import { ageAt, prepareIndex } from '#domain/calendar.js';
-import { preparedYears, type Placement } from '#domain/plan.js';
+import { prepareIndex } from '#domain/calendar.js';
+import type { Fund } from '#domain/money.js';
+import { preparedYears, type Hire, type Placement } from '#domain/plan.js';
 import { buildBills, recurringSupplies } from '#estimating/plan-needs/money-needs.js';
-import { priceGrowth } from '#estimating/site-charges/price-growth.js';
-import { hundredthsFor } from '#estimating/site-charges/type-profile.js';
+import { Planner, type News } from '../replan/planner.js';
 import type { World } from '../sampling/world.js';
+import { Heap } from './heap.js';
 import { brokenIn } from './kept.js';
 import type { Outcome } from './outcome.js';
 import { endsWith, isTaken, type Piece } from './pieces.js';
+import { RunningCosts } from './running-costs.js';
 import { SeasonWork, type Ground } from './season-work.js';
-import type { Setting } from './setting.js';
+import type { Setting, Worker } from './setting.js';
 import { Wallet } from './wallet.js';
 
 /**
  * A plan in one course of events. What is lacking is met in the plan's own order: care goes unserved
- * first; a build that cannot be prepared or paid is skipped, and made up for only where the setting has
- * later pieces; a position that cannot be paid gives no hours that year. Unserved care sets ground back in age.
+ * first; a build that cannot be prepared or paid is skipped; a position that cannot be paid gives no hours
+ * that year. Unserved care sets ground back in age. Where the setting has a basis for it, the plan is
+ * repaired each year, before anything is built.
  */
 export function runFuture(setting: Setting, world: World, future: number): Outcome {
   return new Course(setting, world).run(future);
 }
 
+/** Times a year that a plan is repaired where sites that it named could not be begun. */
+const MOST_TRIES = 3;
+
 class Course {
   private readonly grounds: Ground[];
   private readonly wallet: Wallet;
   private readonly work: SeasonWork;
+  private readonly heap: Heap;
+  private readonly costs: RunningCosts;
+  private readonly workers: Worker[];
+  private readonly planner: Planner | undefined;
+  /** What was to be built: the plan's placements, or those that were begun in a plan made anew. */
+  private readonly placements: Placement[];
   private readonly skipped = new Set<string>();
-  /** Places in the plan of sites skipped whole, and those that were built later. */
-  private readonly missed = new Set<number>();
-  private readonly madeUp = new Map<number, Placement>();
-  private stock: number;
-  private unpaid = 0;
-  private compostShort = 0;
+  private careFactor = 1;
 
   constructor(
     private readonly setting: Setting,
     private readonly world: World,
   ) {
-    const { campus, pieces, budget } = setting;
-    this.grounds = pieces.map((piece) => this.groundOf(piece));
+    const { plan, pieces, budget, basis } = setting;
+    this.planner = basis && new Planner(basis);
+    this.placements = basis ? [] : [...plan.decisions.placements];
+    this.workers = basis ? setting.workers.slice(0, setting.pools) : [...setting.workers];
+    this.grounds = pieces
+      .filter((piece) => !basis || piece.placement < 0)
+      .map((piece) => this.groundOf(piece));
     this.wallet = new Wallet(budget, world.arrives);
     this.work = new SeasonWork({
-      ...{ setting, world, grounds: this.grounds },
+      ...{ setting, world, workers: this.workers, grounds: this.grounds },
       isSkipped: (piece) => this.isSkipped(piece),
     });
-    this.stock = campus.compost.openingStock;
+    const of = {
+      ...{ setting, world, grounds: this.grounds, wallet: this.wallet },
+      isSkipped: (piece: Piece) => this.isSkipped(piece),
+    };
+    this.heap = new Heap(of);
+    this.costs = new RunningCosts({ ...of, workers: this.workers, work: this.work });
   }
 
   private groundOf(piece: Piece): Ground {
@@ -61,54 +78,29 @@ class Course {
     const { seasons, years } = this.setting;
     const perYear = seasons.length / years;
     for (let year = 0; year < years; year++) {
-      this.payRunningCosts(year);
+      this.hire(year);
+      this.costs.pay(year);
       for (let s = year * perYear; s < (year + 1) * perYear; s++) this.season(s, year);
       this.work.growWeeds();
     }
     return this.outcome(future);
   }
 
-  /** Standing costs, then positions by the year of their start, then supplies of the ground that is cared for. */
-  private payRunningCosts(year: number): void {
-    const { standing, workers } = this.setting;
-    const { prices } = this.world;
-    for (const kind of ['wages', 'supplies', 'construction'] as const) {
-      const amount = (standing[kind][year] ?? 0) * (prices[kind][year] ?? 1);
-      if (amount > 0) this.owe(this.wallet.pay({ line: 'standing', yearIndex: year, amount }));
-    }
-    workers.forEach(({ cost }, i) => {
-      const amount = (cost?.[year] ?? 0) * (prices.wages[year] ?? 1);
-      this.work.working[i] =
-        amount <= 0 || this.wallet.payWhole({ line: 'positions', yearIndex: year, amount });
+  /** Fills the positions that a plan made anew starts in a year. */
+  private hire(year: number): void {
+    this.planner?.startingIn(year).forEach((count, position) => {
+      const before =
+        this.planner?.hired[position]?.subarray(0, year).reduce((a, b) => a + b, 0) ?? 0;
+      for (let i = 0; i < count; i++) {
+        this.workers.push(this.setting.hiredFor(position, year, before + i));
+      }
     });
-    for (const ground of this.grounds) this.paySupplies(ground, year);
-  }
-
-  private paySupplies({ piece, supplies, open }: Ground, year: number): void {
-    const { campus } = this.setting;
-    const { life, site, buildType, changeCost } = piece;
-    if (!open && this.isSkipped(piece)) return;
-    const base = supplies[year] ?? 0;
-    if (base === 0 && changeCost === 0) return;
-    const perYear = campus.calendar.seasons.length;
-    const changes = changeCost > 0 && Math.floor(life.planted / perYear) === year;
-    const growth = (kind: 'supplies' | 'construction') =>
-      priceGrowth(campus, kind, year) * (this.world.prices[kind][year] ?? 1);
-    const amount = base * growth('supplies') + (changes ? changeCost * growth('construction') : 0);
-    if (amount > 0) {
-      this.owe(this.wallet.pay({ line: 'care', site, buildType, yearIndex: year, amount }));
-    }
-  }
-
-  private owe(amount: number): void {
-    // A cent or two are the rounding of a plan's own payments.
-    if (amount > 100) this.unpaid += amount / 100;
   }
 
   private season(s: number, year: number): void {
     this.work.open(s, year);
     this.prepare(s, year);
-    this.spread(s, year);
+    this.heap.spread(s, year);
     this.work.serve(s);
   }
 
@@ -132,29 +124,67 @@ class Course {
       }
       this.skip(piece);
     }
-    this.makeUp(s, year);
+    const { calendar } = this.setting.campus;
+    if (year < calendar.horizonYears && s === prepareIndex(calendar, year)) this.planAnew(s, year);
   }
 
-  /** Tries skipped sites again, whole sites in the plan's order, and makes up for one of them at most. */
-  private makeUp(s: number, year: number): void {
-    const { plan, laterPieces, campus } = this.setting;
-    if (s % campus.calendar.seasons.length !== prepareIndex(campus.calendar, 0)) return;
-    if (year >= campus.calendar.horizonYears) return;
-    for (const place of this.missed) {
-      const placement = plan.decisions.placements[place];
-      if (!placement || placement.secondHalf !== undefined) continue;
-      const later = { ...placement, year: yearOf(this.setting, year) };
-      const grounds = laterPieces(later, place)?.map((piece) => this.groundOf(piece));
-      const first = grounds?.[0];
-      if (!grounds || !first || later.year <= placement.year) continue;
-      if (this.canBuild(first.piece, year)) {
-        first.open = true;
-        this.grounds.push(...grounds);
-        this.missed.delete(place);
-        this.madeUp.set(place, later);
-        return;
+  /** Begins the sites that the plan names for this year, and asks again where some could not be. */
+  private planAnew(s: number, year: number): void {
+    const { planner, world } = this;
+    if (!planner) return;
+    this.careFactor = this.work.takeCareFactor();
+    for (let tries = 0, isDone = false; tries < MOST_TRIES && !isDone; tries++) {
+      isDone = true;
+      for (const life of planner.next(this.newsOf(s, year))) {
+        const bid = world.buildCost.get(life.site) ?? 1;
+        if (this.begin(life.placement, year)) planner.began(life, bid);
+        else {
+          planner.turnedDown(life, bid);
+          isDone = false;
+        }
       }
     }
+  }
+
+  private newsOf(season: number, year: number): News {
+    const { prices, works } = this.world;
+    const at = (kind: keyof typeof prices) => prices[kind][year] ?? 1;
+    return {
+      ...{ year, season, stock: this.heap.stock, purses: this.purses(year) },
+      careFactor: this.careFactor,
+      prices: { construction: at('construction'), wages: at('wages'), supplies: at('supplies') },
+      repayable: (grant) =>
+        this.world.arrives.has(grant.id) || yearOf(this.setting, year) < firstYear(grant)
+          ? this.wallet.repayable(grant)
+          : 0,
+      isTaken: ({ placement }) => isTaken(this.setting.campus, placement, works),
+    };
+  }
+
+  /** Money that is left or still expected: what did not come is known when it should have. */
+  private purses(year: number): Float64Array {
+    const { purses, places } = this.setting.budget;
+    const left = this.wallet.amounts();
+    return left.map((amount, i) => {
+      const purse = purses[places[i] ?? 0];
+      if (!purse || this.world.arrives.has(purse.fund.id)) return amount;
+      return purse.first > year ? purse.amount : 0;
+    });
+  }
+
+  /** Prepares the first ground of a site; false where that cannot be. */
+  private begin(placement: Placement, year: number): boolean {
+    const place = this.placements.length;
+    const grounds = this.setting
+      .piecesFor(placement)
+      .map((piece) => this.groundOf({ ...piece, placement: place }));
+    const [first] = grounds;
+    if (!first || !this.canBuild(first.piece, year)) return false;
+    first.open = true;
+    this.placements.push(placement);
+    this.grounds.push(...grounds);
+    for (const ground of grounds) this.costs.paySupplies(ground, year);
+    return true;
   }
 
   private canBuild(piece: Piece, year: number): boolean {
@@ -199,64 +229,23 @@ class Course {
       const later = other.life.planted >= piece.life.planted;
       if (other.placement === piece.placement && later) this.skipped.add(this.keyOf(other));
     }
-    this.missed.add(piece.placement);
-  }
-
-  /** Compost of builds and top-dressing: from stock, bought as planned, and more where it is lacking. */
-  private spread(s: number, year: number): void {
-    const { campus, purchases, compostPrice, seasons } = this.setting;
-    const { compost } = campus;
-    const season = seasons[s]?.season.id ?? '';
-    const made = (compost.made[season] ?? 0) * (this.world.compost[year] ?? 1);
-    const left = this.stock + made - this.compostWanted(s, season);
-    const lacking = Math.max(purchases[s] ?? 0, Math.ceil(-left / 100 - 1e-9));
-    const yards = Math.max(0, Math.min(compost.mostBoughtPerSeason, lacking));
-    const amount = yards * (compostPrice[year] ?? 0) * (this.world.prices.supplies[year] ?? 1);
-    const bought =
-      amount > 0 && this.wallet.payWhole({ line: 'compost', yearIndex: year, amount }) ? yards : 0;
-    const after = left + bought * 100;
-    if (after < -1 && year < campus.calendar.horizonYears) this.compostShort += -after / 100;
-    this.stock = Math.max(0, Math.min(compost.yard, after));
-  }
-
-  private compostWanted(s: number, season: string): number {
-    const { campus } = this.setting;
-    const { topDressSeason, topDressFromAge } = campus.compost;
-    let builds = 0;
-    let dressed = 0;
-    for (const { piece, ends, open } of this.grounds) {
-      const { life, charges } = piece;
-      if (this.isSkipped(piece)) continue;
-      if (life.prepared === s && open) builds += charges.buildCompost;
-      const age = s < life.planted || s >= ends ? 0 : ageAt(campus.calendar, life.planted, s);
-      if (season === topDressSeason && age >= topDressFromAge) {
-        dressed += charges.areaSqFt * charges.profile.topDress;
-      }
-    }
-    return builds + hundredthsFor(dressed);
   }
 
   private outcome(future: number): Outcome {
     const { campus, plan } = this.setting;
-    const built = plan.decisions.placements.map((placement, place) =>
-      this.asBuilt(placement, place),
-    );
+    const built = this.placements.flatMap((p, place) => this.asBuilt(p, place) ?? []);
+    const sites = new Set(built.map((p) => p.site));
+    const actual = { ...plan, decisions: { ...plan.decisions, hires: this.hires() } };
     return {
       future,
       ...{ wanted: this.work.wanted, there: this.work.there, unserved: this.work.unserved },
       broken: campus.commitments.map((c) =>
-        brokenIn(c, {
-          campus,
-          plan,
-          built: built.flatMap((p) => p ?? []),
-          unserved: this.work.unservedBy,
-        }),
+        brokenIn(c, { campus, plan: actual, built, unserved: this.work.unservedBy }),
       ),
-      skipped: plan.decisions.placements.flatMap((p, i) =>
-        built[i] === undefined ? [p.site] : [],
-      ),
-      unpaid: this.unpaid,
-      compostShort: this.compostShort,
+      built: built.length,
+      skipped: plan.decisions.placements.flatMap((p) => (sites.has(p.site) ? [] : [p.site])),
+      unpaid: this.costs.unpaid,
+      compostShort: this.heap.short,
       lapsed: Object.fromEntries(
         campus.funds
           .filter((f) => f.counted && isGift(f.kind) && this.world.arrives.has(f.id))
@@ -265,10 +254,19 @@ class Course {
     };
   }
 
+  private hires(): readonly Hire[] {
+    const { campus, plan } = this.setting;
+    if (!this.planner) return plan.decisions.hires;
+    return this.planner.hired.flatMap((byYear, place) =>
+      Array.from(byYear, (count, year) => ({
+        ...{ position: campus.positions[place]?.id ?? '', count },
+        year: yearOf(this.setting, year),
+      })).filter(({ count }) => count > 0),
+    );
+  }
+
   /** A placement as it came about: whole, its first half alone, or not at all. */
   private asBuilt(placement: Placement, place: number): Placement | undefined {
-    const later = this.madeUp.get(place);
-    if (later) return later;
     const skipped = this.grounds.filter(
       ({ piece, open }) => piece.placement === place && piece.life.prepared !== undefined && !open,
     ).length;
@@ -282,6 +280,10 @@ const GIFTS = ['gift', 'reunion-gift', 'grant', 'endowment-payout'];
 
 function isGift(kind: string): boolean {
   return GIFTS.includes(kind);
+}
+
+function firstYear({ inflows }: Fund): number {
+  return Math.min(...inflows.map(({ year }) => year));
 }
 
 /** A year after any plan. */

@@ -34,6 +34,8 @@ export interface Ground {
 export interface WorkOf {
   readonly setting: Setting;
   readonly world: World;
+  /** Who works; some may be added while time goes on. */
+  readonly workers: readonly Worker[];
   /** All ground; some may be added while time goes on. */
   readonly grounds: readonly Ground[];
   readonly isSkipped: (piece: Piece) => boolean;
@@ -47,19 +49,21 @@ export class SeasonWork {
   /** Hundredths of an hour left undone at [season x classes]. */
   readonly unservedBy: Float64Array;
   /** Whether each worker is paid this year. */
-  readonly working: boolean[];
+  readonly working: boolean[] = [];
   private readonly labor = new SeasonLabor();
   private readonly needs = new Float64Array(TASK_CLASSES.length);
+  /** Care wanted this year and as it would be had none been left undone, from the last building season on. */
+  private careWanted = 0;
+  private carePlanned = 0;
   private weedsWanted = 0;
   private weedsLeft = 0;
 
   constructor(private readonly of: WorkOf) {
-    const { seasons, workers } = of.setting;
+    const { seasons } = of.setting;
     this.wanted = new Float32Array(seasons.length);
     this.there = new Float32Array(seasons.length);
     this.unserved = new Float32Array(seasons.length);
     this.unservedBy = new Float64Array(seasons.length * TASK_CLASSES.length);
-    this.working = workers.map(() => true);
   }
 
   /** Gathers the hours of a season, and what is wanted of them before anything is prepared. */
@@ -76,7 +80,8 @@ export class SeasonWork {
 
   /** All hours of a season, and what leaders are needed for. */
   private gather(s: number, year: number): void {
-    const { workers, workDays } = this.of.setting;
+    const { workers, setting } = this.of;
+    const { workDays } = setting;
     this.labor.clear();
     this.needs.fill(0);
     workers.forEach((worker, i) => this.labor.add(this.hoursOf(worker, i, s), worker.mask));
@@ -103,17 +108,18 @@ export class SeasonWork {
       const { life, care, charges } = piece;
       if (s < life.planted || s >= ends || (!open && this.of.isSkipped(piece))) continue;
       if (s === life.planted) this.needs[PLANT] = (this.needs[PLANT] ?? 0) + charges.plantHours;
-      const age = Math.min(
-        SETTLED_AGE,
-        Math.max(1, ageAt(campus.calendar, life.planted, s) - lost),
-      );
+      const planned = ageAt(campus.calendar, life.planted, s);
+      const age = Math.min(SETTLED_AGE, Math.max(1, planned - lost));
       const whole = Math.floor(age);
       const part = age - whole;
       const at = ((whole - 1) * perYear + order) * CARE_CLASSES.length;
       const next = part > 0 ? at + perYear * CARE_CLASSES.length : at;
+      const old = (Math.min(SETTLED_AGE, Math.max(1, planned)) - 1) * perYear * CARE_CLASSES.length;
       CARE_PLACES.forEach((place, c) => {
         const hours = (care[at + c] ?? 0) * (1 - part) + (care[next + c] ?? 0) * part;
         this.needs[place] = (this.needs[place] ?? 0) + hours;
+        this.careWanted += hours;
+        this.carePlanned += care[old + order * CARE_CLASSES.length + c] ?? 0;
       });
     }
   }
@@ -150,6 +156,14 @@ export class SeasonWork {
     if (!WEEDED.includes(group)) return;
     this.weedsWanted += this.wantedOf(group);
     this.weedsLeft += left;
+  }
+
+  /** How much more care was wanted than planned since this was last asked; 1 where none was. */
+  takeCareFactor(): number {
+    const factor = this.carePlanned > 0 ? this.careWanted / this.carePlanned : 1;
+    this.careWanted = 0;
+    this.carePlanned = 0;
+    return factor;
   }
 
   /** At the end of a year all ground loses the same years of age: nobody knows which bed was left. */

@@ -10,9 +10,9 @@ import { positionHours } from '#estimating/season-supply/positions.js';
 import { poolHours } from '#estimating/season-supply/sources.js';
 import { positionCostIn, standingCost, compostPrice } from '#estimating/plan-needs/money-needs.js';
 import { campusCharges, type CampusCharges } from '#estimating/site-charges/campus-charges.js';
-import { possibleLifecycles } from '#optimizer/columns/lifecycles.js';
-import type { Policy } from '../order.js';
+import type { Faced, Policy } from '../order.js';
 import type { Odds } from '../sampling/odds.js';
+import { basisOf, type Basis } from '../replan/basis.js';
 import { headOf } from '../sampling/world.js';
 import { piecesOf, placedPieces, type Piece } from './pieces.js';
 import { bitsOf } from './season-labor.js';
@@ -46,9 +46,16 @@ export interface Setting {
   readonly seasons: readonly SeasonInstance[];
   readonly years: number;
   readonly pieces: readonly Piece[];
-  /** Pieces of a placement of the plan in a later year; `undefined` where it is not tried or may not be. */
-  readonly laterPieces: (placement: Placement, place: number) => readonly Piece[] | undefined;
+  /** The pieces of a placement that the plan does not hold. */
+  readonly piecesFor: (placement: Placement) => readonly Piece[];
+  /** Pools, then those whom the plan hires, by their first year. */
   readonly workers: readonly Worker[];
+  /** How many of them are pools. */
+  readonly pools: number;
+  /** One who is hired for a position (index) and starts in a year (index), as the so-manieth of its kind. */
+  readonly hiredFor: (position: number, startYear: number, place: number) => Worker;
+  /** What the plan is planned anew from; left out where it is kept. */
+  readonly basis?: Basis;
   /** In the order of the campus file. */
   readonly workDays: readonly HeldDays[];
   readonly budget: Budget;
@@ -59,17 +66,15 @@ export interface Setting {
   readonly purchases: Float64Array;
 }
 
-/** A plan on its campus, and what is done about what it skips. */
-export interface Faced {
-  readonly campus: Campus;
-  readonly plan: Plan;
-  readonly policy: Policy;
-}
-
-export function settingOf({ campus, plan, policy }: Faced, odds: Odds): Setting {
+/** Works out a plan on its campus, and with `replan` what it is made anew from. */
+export function settingOf(
+  { campus, plan, policy }: Faced & { readonly policy: Policy },
+  odds: Odds,
+): Setting {
   const charges = campusCharges(campus);
   const seasons = plannedSeasons(campus.calendar);
   const years = plannedYears(campus.calendar);
+  const hiredFor = keptWorkers(campus, seasons);
   const purchases = new Float64Array(seasons.length);
   for (const { season, cubicYards } of plan.decisions.purchases) {
     purchases[season] = (purchases[season] ?? 0) + cubicYards;
@@ -83,8 +88,11 @@ export function settingOf({ campus, plan, policy }: Faced, odds: Odds): Setting 
   return {
     ...{ campus, plan, odds, seasons, years, purchases },
     pieces: piecesOf(campus, plan.decisions, charges),
-    laterPieces: policy === 'keep' ? () => undefined : laterPieces(campus, charges),
-    workers: [...poolWorkers(campus, seasons), ...hiredWorkers(campus, plan, seasons)],
+    piecesFor: keptPieces(campus, charges),
+    workers: [...poolWorkers(campus, seasons), ...hiredWorkers(campus, plan, hiredFor)],
+    pools: campus.pools.length,
+    hiredFor,
+    ...(policy === 'replan' ? { basis: basisOf(campus, plan, charges) } : {}),
     workDays: heldDays(campus, plan, seasons),
     budget: budgetOf(campus, plan),
     standing: {
@@ -96,16 +104,12 @@ export function settingOf({ campus, plan, policy }: Faced, odds: Odds): Setting 
   };
 }
 
-/** Looks up the lives that a campus allows, once, and works out their pieces as they are asked for. */
-function laterPieces(campus: Campus, charges: CampusCharges): Setting['laterPieces'] {
-  const allowed = new Set(
-    possibleLifecycles(campus, charges).map(({ placement }) => placementKey(placement)),
-  );
+/** Works out pieces as they are asked for, and keeps them. */
+function keptPieces(campus: Campus, charges: CampusCharges): Setting['piecesFor'] {
   const kept = new Map<string, readonly Piece[]>();
-  return (placement, place) => {
+  return (placement) => {
     const key = placementKey(placement);
-    if (!allowed.has(key)) return undefined;
-    const made = kept.get(key) ?? placedPieces(campus, { placement, place }, charges);
+    const made = kept.get(key) ?? placedPieces(campus, { placement, place: -1 }, charges);
     kept.set(key, made);
     return made;
   };
@@ -120,30 +124,50 @@ function poolWorkers(campus: Campus, seasons: readonly SeasonInstance[]): Worker
 }
 
 /** One worker for each position filled, those who start first before the others. */
-function hiredWorkers(campus: Campus, plan: Plan, seasons: readonly SeasonInstance[]): Worker[] {
-  const years = plannedYears(campus.calendar);
-  const places = new Map<string, number>();
+function hiredWorkers(campus: Campus, plan: Plan, hiredFor: Setting['hiredFor']): Worker[] {
+  const places = new Map<number, number>();
   const inOrder = [...plan.decisions.hires].sort((a, b) => a.year - b.year);
   return inOrder.flatMap((hire) => {
-    const position = campus.positions.find((p) => p.id === hire.position);
-    if (!position) throw new RangeError(`no position type ${hire.position} in ${campus.name}`);
+    const position = campus.positions.findIndex((p) => p.id === hire.position);
     const startYear = yearIndexOf(campus.calendar, hire.year);
     return Array.from({ length: hire.count }, () => {
-      const place = places.get(position.id) ?? 0;
-      places.set(position.id, place + 1);
-      const recurring = position.term === 'recurring' && place < position.most;
-      return {
-        mask: bitsOf(position.tasks),
-        hours: Float64Array.from(seasons, (season) =>
-          positionHours(campus.calendar, position, { startYear, season }),
-        ),
-        cost: Float64Array.from({ length: years }, (_, yearIndex) =>
-          positionCostIn({ campus, position, startYear, yearIndex }),
-        ),
-        ...(recurring ? { person: headOf(position.id, place) } : {}),
-      };
+      const place = places.get(position) ?? 0;
+      places.set(position, place + 1);
+      return hiredFor(position, startYear, place);
     });
   });
+}
+
+/** Works out people who are hired as they are asked for, and keeps them. */
+function keptWorkers(campus: Campus, seasons: readonly SeasonInstance[]): Setting['hiredFor'] {
+  const kept = new Map<string, Worker>();
+  return (position, startYear, place) => {
+    const key = `${position} ${startYear} ${place}`;
+    const made = kept.get(key) ?? hiredWorker(campus, seasons, { position, startYear, place });
+    kept.set(key, made);
+    return made;
+  };
+}
+
+function hiredWorker(
+  campus: Campus,
+  seasons: readonly SeasonInstance[],
+  of: { readonly position: number; readonly startYear: number; readonly place: number },
+): Worker {
+  const { startYear, place } = of;
+  const position = campus.positions[of.position];
+  if (!position) throw new RangeError(`no position type at ${of.position} in ${campus.name}`);
+  const leaves = position.term === 'recurring' && place < position.most;
+  return {
+    mask: bitsOf(position.tasks),
+    hours: Float64Array.from(seasons, (season) =>
+      positionHours(campus.calendar, position, { startYear, season }),
+    ),
+    cost: Float64Array.from({ length: plannedYears(campus.calendar) }, (_, yearIndex) =>
+      positionCostIn({ campus, position, startYear, yearIndex }),
+    ),
+    ...(leaves ? { person: headOf(position.id, place) } : {}),
+  };
 }
 
 function heldDays(campus: Campus, plan: Plan, seasons: readonly SeasonInstance[]): HeldDays[] {

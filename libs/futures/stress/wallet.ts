@@ -36,12 +36,15 @@ export interface Budget {
   readonly purses: readonly Purse[];
   /** Grants that pay back later what other funds have spent. */
   readonly grants: readonly Fund[];
+  /** Where each purse of the campus stands among them. */
+  readonly places: readonly number[];
   readonly meant: ReadonlyMap<string, readonly Meant[]>;
 }
 
 /** Purses, those that lapse first before the others, and the plan's own payments by year, line, and site. */
 export function budgetOf(campus: Campus, plan: Plan): Budget {
-  const purses = pursesOf(campus).sort(
+  const asFiled = pursesOf(campus);
+  const purses = [...asFiled].sort(
     (a, b) => a.last - b.last || breadth(a) - breadth(b) || a.first - b.first,
   );
   const placeOf = new Map(purses.map((p, i) => [`${p.fund.id} ${p.inflow}`, i]));
@@ -56,7 +59,7 @@ export function budgetOf(campus: Campus, plan: Plan): Budget {
     meant.set(key, [...(meant.get(key) ?? []), entry]);
   }
   const grants = campus.funds.filter((fund) => fund.counted && paysBackLater(fund));
-  return { purses, grants, meant };
+  return { purses, places: asFiled.map((purse) => purses.indexOf(purse)), grants, meant };
 }
 
 function keyOf(yearIndex: number, line: CostLine, site: string | undefined): string {
@@ -101,13 +104,23 @@ export class Wallet {
     return false;
   }
 
+  /** Cents left in each purse, with those that are paid back to it, in the order of the campus's purses. */
+  amounts(): Float64Array {
+    const amounts = Float64Array.from(this.left);
+    for (const { purse, amount } of this.fronted) amounts[purse] = (amounts[purse] ?? 0) + amount;
+    return Float64Array.from(this.budget.places, (place) => amounts[place] ?? 0);
+  }
+
+  /** Cents that a grant still pays back. */
+  repayable({ id, inflows }: Fund): number {
+    const awarded = inflows.reduce((sum, { amount }) => sum + amount, 0);
+    return awarded - (this.repaid.get(id) ?? 0);
+  }
+
   /** Cents of a fund that nobody spent. */
   unspent(fund: string): number {
     const grant = this.budget.grants.find(({ id }) => id === fund);
-    if (grant) {
-      const awarded = grant.inflows.reduce((sum, { amount }) => sum + amount, 0);
-      return awarded - (this.repaid.get(fund) ?? 0);
-    }
+    if (grant) return this.repayable(grant);
     return this.budget.purses.reduce(
       (sum, purse, i) => sum + (purse.fund.id === fund ? (this.left[i] ?? 0) : 0),
       0,

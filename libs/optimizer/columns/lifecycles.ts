@@ -74,7 +74,8 @@ function livesFrom(of: Candidacy & { charges: CampusCharges }, year: FiscalYear)
   });
 }
 
-function lifecycleOf(
+/** The life that a placement is. */
+export function lifecycleOf(
   { campus, site, charges }: { campus: Campus; site: CandidateSite; charges: CampusCharges },
   placement: Placement,
 ): Lifecycle {

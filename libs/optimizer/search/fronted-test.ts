@@ -8,8 +8,7 @@ import type { Tables } from './tables.js';
  * Tells whether costs by sink and year can be paid, with money that is fronted for reimbursable grants
  * where it takes that. Most costs are judged without, as that is much sooner known.
  */
-export function moneyTest(tables: Tables): MoneyTest {
-  const kept = keptFlow(tables);
+export function moneyTest(tables: Tables, kept: MoneyTest = keptFlow(tables)): MoneyTest {
   return tables.frontings.length === 0 ? kept : withFronted(tables, kept);
 }
 

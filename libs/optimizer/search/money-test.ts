@@ -13,13 +13,22 @@ export interface MoneyTest {
   paid(costs: Float64Array): boolean;
 }
 
+/** The same where no money is fronted, with what can be paid where not all can be. */
+export interface KeptMoney extends MoneyTest {
+  /** What can be paid of each cost, by the same places. */
+  payable(costs: Float64Array): Float64Array;
+}
+
+/** Who may pay what, laid out once for campuses that differ in amounts and costs only. */
+export type MoneyLayout = Arcs;
+
 /**
  * A largest flow from purses to dues (costs of one sink in one year), kept from call to call. A cost
  * that falls gives money back; one that rises is paid along augmenting paths (Ford and Fulkerson 1956),
  * which find a way of paying where there is one, whatever was paid how before. Whole cents throughout.
  */
-export function keptFlow(tables: Tables): MoneyTest {
-  return new KeptFlow(tables);
+export function keptFlow(tables: Tables, layout: MoneyLayout = moneyLayout(tables)): KeptMoney {
+  return new KeptFlow(tables, layout);
 }
 
 /** Dues by purse, as flat lists: the arcs of one purse, or of one due, lie side by side. */
@@ -36,8 +45,7 @@ interface Arcs {
   readonly byPurse: Int32Array;
 }
 
-class KeptFlow implements MoneyTest {
-  private readonly arcs: Arcs;
+class KeptFlow implements KeptMoney {
   private readonly flow: Float64Array;
   private readonly left: Float64Array;
   private readonly paidSoFar: Float64Array;
@@ -56,8 +64,10 @@ class KeptFlow implements MoneyTest {
   private touched: number[] = [];
   private readonly isTouched: Uint8Array;
 
-  constructor(tables: Tables) {
-    this.arcs = layOut(tables);
+  constructor(
+    tables: Tables,
+    private readonly arcs: Arcs,
+  ) {
     this.left = Float64Array.from(tables.purses, (p) => p.amount);
     const dues = tables.sinkKeys.length * tables.years;
     this.flow = new Float64Array(this.arcs.purse.length);
@@ -79,18 +89,33 @@ class KeptFlow implements MoneyTest {
   }
 
   paid(costs: Float64Array): boolean {
+    this.owe(costs);
+    for (const due of this.touched) if (!this.payDue(due)) return false;
+    for (const due of this.touched) this.isTouched[due] = 0;
+    this.touched.length = 0;
+    return true;
+  }
+
+  payable(costs: Float64Array): Float64Array {
+    for (let due = 0; due < costs.length; due++) this.touch(due);
+    this.owe(costs);
+    for (const due of this.touched) this.payDue(due);
+    return Float64Array.from(this.paidSoFar);
+  }
+
+  private owe(costs: Float64Array): void {
     for (const due of this.touched) {
       const cost = costs[due] ?? 0;
       if (cost < (this.cost[due] ?? 0)) this.lower(due, cost);
       else this.cost[due] = cost;
     }
-    for (const due of this.touched) {
-      while ((this.paidSoFar[due] ?? 0) < (this.cost[due] ?? 0)) {
-        if (!this.payMore(due)) return false;
-      }
+  }
+
+  /** Pays one due as far as it can be; false where something of it stays open. */
+  private payDue(due: number): boolean {
+    while ((this.paidSoFar[due] ?? 0) < (this.cost[due] ?? 0)) {
+      if (!this.payMore(due)) return false;
     }
-    for (const due of this.touched) this.isTouched[due] = 0;
-    this.touched.length = 0;
     return true;
   }
 
@@ -206,7 +231,7 @@ class KeptFlow implements MoneyTest {
   }
 }
 
-function layOut({ years, purses, sinkKeys }: Tables): Arcs {
+export function moneyLayout({ years, purses, sinkKeys }: Tables): MoneyLayout {
   const matches = new Map<string, number>();
   const matchOf = (fund: string, due: number): number => {
     const key = `${fund} ${due}`;
