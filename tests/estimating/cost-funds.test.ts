@@ -3,7 +3,12 @@ import { describe, expect, test } from 'vitest';
 import { payoutFindings, principalNeeded, yearlyPayout } from '#estimating/cost/endowment.js';
 import { fundLedger } from '#estimating/cost/fund-ledger.js';
 import { giftParts, giftRefusals, giftTotal } from '#estimating/cost/gift.js';
-import { matchingPayment, reimbursement } from '#estimating/cost/matching.js';
+import {
+  matchingPayment,
+  matchShare,
+  mostMatched,
+  reimbursement,
+} from '#estimating/cost/matching.js';
 import { cents, sumCents } from '#units/cents.js';
 import { fiscalYear } from '#units/fiscal-year.js';
 
@@ -107,6 +112,14 @@ describe('matching and reimbursable grants', () => {
         { eligibleCost: cents(100), otherMoney: cents(40) },
       ),
     ).toBe(20);
+  });
+
+  test('pay the part of a bill that leaves a dollar of other money for each of theirs', () => {
+    // Two dollars for each other one is two thirds of the bill; whole cents, rounded down.
+    expect([matchShare({ matchRatio: 2 }), matchShare({ matchRatio: 1 })]).toEqual([2 / 3, 1 / 2]);
+    expect(mostMatched({ matchRatio: 2 }, 100_00)).toBe(66_66);
+    expect(mostMatched({ matchRatio: 0.5 }, 300)).toBe(100);
+    expect([matchShare({}), mostMatched({}, 100_00)]).toEqual([1, 100_00]);
   });
 
   test('pay back after their lag', () => {
