@@ -13,6 +13,7 @@ import { careAvoided, careAvoidedReference } from '#estimating/benefit-points/ca
 import { campusCharges } from '#estimating/site-charges/campus-charges.js';
 import { fiscalYear } from '#units/fiscal-year.js';
 import { known, UNKNOWN } from '#units/known.js';
+import { works } from '../support/tiny/works.js';
 import { NO_FACTS, tinyCampus, tinySite, tinyType } from '../support/tiny/tiny-campus.js';
 
 const mixed = tinyType('mixed', 'woody', {
@@ -105,20 +106,11 @@ describe('Points of a placement', () => {
   });
 
   test('lose nothing to works where the campus states no points for stranded cost', () => {
-    const works = {
-      id: 'w',
-      name: 'Tunnel',
-      kind: 'footprint',
-      sites: ['A'],
-      from: fiscalYear(2032),
-      to: fiscalYear(2032),
-      certaintyPercent: 50,
-      source: 'a test',
-    };
-    const taken = tinyCampus({ construction: [works] });
+    const tunnel = works('tunnel', 2032, { certaintyPercent: 50 });
+    const taken = tinyCampus({ construction: [tunnel] });
     expect(pointsOf(placed, taken)).toBe(lifetimePoints(campus, 60, { planted: 3, ends: 16 }));
     const benefit = { ...campus.benefit, pointsPer1000Stranded: 1 };
-    const counted = tinyCampus({ construction: [works], benefit });
+    const counted = tinyCampus({ construction: [tunnel], benefit });
     // $40,000, of which 3 of 7 years are unused, half sure: 8.571 points, discounted from FY32.
     expect(pointsOf(placed, taken) - pointsOf(placed, counted)).toBe(
       Math.round((8_571.43 / 1000 / 1.03 ** 4) * 1000),

@@ -1,9 +1,8 @@
-/** What a plan must pay, staff and spread, worked out by hand from the tiny campus. */
+/** What a plan must pay and spread, worked out by hand from the tiny campus. */
 import { describe, expect, test } from 'vitest';
 import type { PositionType } from '#domain/labor.js';
 import { NO_DECISIONS, type Decisions, type Placement } from '#domain/plan.js';
 import { compostNeeds } from '#estimating/plan-needs/compost-needs.js';
-import { laborNeeds } from '#estimating/plan-needs/labor-needs.js';
 import {
   buildCostOf,
   compostPrice,
@@ -11,7 +10,6 @@ import {
   positionCostIn,
 } from '#estimating/plan-needs/money-needs.js';
 import { campusCharges } from '#estimating/site-charges/campus-charges.js';
-import { centiHours } from '#units/centihours.js';
 import { centiYards } from '#units/centiyards.js';
 import { cents } from '#units/cents.js';
 import { fiscalYear } from '#units/fiscal-year.js';
@@ -60,6 +58,11 @@ describe('Supplies of a site of 5,000 sf, half of it bed', () => {
     expect(all[7]).toBe(Math.round((250_00 - 33_34) * 1.03 ** 7));
   });
 
+  test('are none in the years before it is planted', () => {
+    const later = moneyNeeds(campus, planting({ ...beds, year: fiscalYear(2030) })).care;
+    expect(later.map(({ yearIndex }) => yearIndex)).toEqual([2, 3, 4, 5, 6, 7]);
+  });
+
   test('are paid from the first season on where the site stands already', () => {
     const all = paid(moneyNeeds(standing, NO_DECISIONS));
     expect(all[0]).toBe(250_00);
@@ -70,6 +73,22 @@ describe('Supplies of a site of 5,000 sf, half of it bed', () => {
 });
 
 describe('Capital', () => {
+  test('is one bill in the year of preparing, and a later change asks for none', () => {
+    const lawn = {
+      id: 'lawn',
+      name: 'Lawn',
+      from: 'any' as const,
+      ages: [5] as const,
+      costPerSqFt: cents(1_00),
+      hoursPer1000SqFt: 6,
+      provenance: INVENTED,
+    };
+    const changed = { ...beds, year: fiscalYear(2029), change: { id: 'lawn', age: 5 } };
+    expect(moneyNeeds(tinyCampus({ laterChanges: [lawn] }), planting(changed)).build).toEqual([
+      { site: 'A', buildType: 'beds', yearIndex: 1, amount: 5000 * 8_00 * 1.04 },
+    ]);
+  });
+
   test('of two halves is the sum of both bills, under the first year', () => {
     const halves = { ...beds, secondHalf: fiscalYear(2030) };
     expect(buildCostOf(campus, halves, campusCharges(campus))).toEqual({
@@ -82,7 +101,8 @@ describe('Capital', () => {
 });
 
 describe('Positions', () => {
-  const campusOf = (position: PositionType) => tinyCampus({ positions: [position] });
+  const ranger = { ...gardener, id: 'ranger', annualCost: cents(1_00) };
+  const campusOf = (position: PositionType) => tinyCampus({ positions: [ranger, position] });
   const yearly = (position: PositionType, count = 2) =>
     moneyNeeds(
       campusOf(position),
@@ -114,8 +134,8 @@ describe('Positions', () => {
   });
 
   test('that the campus does not have are refused by name', () => {
-    const hires = [{ position: 'ranger', year: fiscalYear(2028), count: 1 }];
-    expect(() => moneyNeeds(campus, deciding({ hires }))).toThrow('ranger');
+    const hires = [{ position: 'pilot', year: fiscalYear(2028), count: 1 }];
+    expect(() => moneyNeeds(campus, deciding({ hires }))).toThrow('pilot');
   });
 });
 
@@ -182,6 +202,9 @@ describe('Compost of a site of 5,000 sf', () => {
     expect(seasons[1]?.certified.needed).toBe(built);
     expect(seasons[7]?.certified.needed).toBe(dressed);
     expect(seasons[3]?.certified.needed).toBe(0);
+    const two = compostNeeds(campus, planting(fruit, { ...fruit, site: 'B' }));
+    expect(two[1]?.certified.needed).toBe(two[1]?.builds);
+    expect(two[1]?.builds).toBeGreaterThan(1.5 * built);
   });
 
   test('is spread on what stands already too', () => {
@@ -211,80 +234,4 @@ describe('Compost of a site of 5,000 sf', () => {
       Math.round(((5000 * 2) / 324) * 1.05 * 100),
     );
   });
-});
-
-describe('Hours of a site of 5,000 sf, half of it bed', () => {
-  const needs = laborNeeds(campus, planting(beds));
-  const within = (hours: number) => [Math.floor(hours * 100), Math.ceil(hours * 100) + 1] as const;
-
-  test('are 30 h per 1,000 sf to prepare in fall, 10 to plant in spring', () => {
-    expect(needs).toHaveLength(32);
-    expect(needs.map((n) => n.prepare).flatMap((h, i) => (h > 0 ? [[i, h]] : []))).toEqual([
-      [1, 150_00],
-    ]);
-    expect(needs.map((n) => n.plant).flatMap((h, i) => (h > 0 ? [[i, h]] : []))).toEqual([
-      [3, 50_00],
-    ]);
-  });
-
-  test('fall from 60 towards 30 h per 1,000 sf of bed as e^-0.7 a year, season by season', () => {
-    const level = (age: number) => 30 + 30 * Math.exp(-0.7 * (age - 1));
-    expect(needs[2]?.['care-other']).toBe(0);
-    expect(needs[3]?.['care-other']).toBe(2.5 * 60 * 0.3 * 100);
-    expect(needs[4]?.['care-other']).toBe(2.5 * 60 * 0.4 * 100);
-    for (const [index, share, age] of [
-      [7, 0.3, 2],
-      [8, 0.4, 2],
-      [10, 0.1, 2],
-      [31, 0.3, 8],
-    ] as const) {
-      const [least, most] = within(2.5 * level(age) * share);
-      expect(needs[index]?.['care-other']).toBeGreaterThanOrEqual(least);
-      expect(needs[index]?.['care-other']).toBeLessThanOrEqual(most);
-    }
-    expect(needs.every((n) => n['care-food'] === 0 && n.harvest === 0)).toBe(true);
-  });
-
-  test('of trees and shrubs are food care, and harvest once they bear', () => {
-    const food = laborNeeds(campus, planting(fruit));
-    expect(food[4]?.['care-food']).toBe(2.5 * 60 * 0.4 * 100);
-    expect(food[4]?.['care-other']).toBe(0);
-    // 10 h of a full crop per 1,000 sf, half of it in summer: none at age 1, half at 2, all from 3 on.
-    expect([4, 8, 12, 16, 10].map((index) => food[index]?.harvest)).toEqual([
-      0, 6_25, 12_50, 12_50, 0,
-    ]);
-  });
-
-  test('count from planting where the site stands already', () => {
-    const old = laborNeeds(standing, NO_DECISIONS);
-    // Age 2 until the third spring, which is at index 3.
-    const [least, most] = within(2.5 * (30 + 30 * Math.exp(-0.7)) * 0.4);
-    expect(old[0]?.['care-other']).toBeGreaterThanOrEqual(least);
-    expect(old[0]?.['care-other']).toBeLessThanOrEqual(most);
-    expect(old.every((n) => n.prepare === 0 && n.plant === 0)).toBe(true);
-  });
-});
-
-test('leading work days takes hours in their own season and year', () => {
-  const day = {
-    id: 'spring-day',
-    name: 'Spring day',
-    season: 'spring',
-    mostPerSeason: 4,
-    hoursEach: centiHours(80_00),
-    leaderHoursEach: centiHours(12_00),
-    tasks: ['plant'] as const,
-    peoplePresent: 40,
-    leaders: 4,
-    provenance: INVENTED,
-  };
-  const workDays = [
-    { workDay: 'spring-day', year: fiscalYear(2029), count: 2 },
-    { workDay: 'spring-day', year: fiscalYear(2030), count: 1 },
-  ];
-  const needs = laborNeeds(tinyCampus({ workDays: [day] }), deciding({ workDays }));
-  expect(needs.map((n) => n.supervise).flatMap((h, i) => (h > 0 ? [[i, h]] : []))).toEqual([
-    [7, 24_00],
-    [11, 12_00],
-  ]);
 });

@@ -17,7 +17,6 @@ import { changeSeason } from '#estimating/site-charges/placed-parts.js';
 import { priceGrowth } from '#estimating/site-charges/price-growth.js';
 import { seasonDollars } from '#estimating/site-charges/season-money.js';
 import { siteCharges } from '#estimating/site-charges/site-charges.js';
-import { strandedCost, strandedOf } from '#estimating/site-charges/stranded.js';
 import {
   FINE_PARTS,
   FINE_PER_HUNDREDTH,
@@ -26,25 +25,12 @@ import {
 } from '#estimating/site-charges/type-profile.js';
 import { cents } from '#units/cents.js';
 import { fiscalYear } from '#units/fiscal-year.js';
+import { works } from '../support/tiny/works.js';
 import { TINY_CALENDAR, tinyCampus, tinySite } from '../support/tiny/tiny-campus.js';
 
 const campus = tinyCampus();
 const [beds, fruit] = campus.buildTypes;
 const placed: Placement = { site: 'A', buildType: 'beds', year: fiscalYear(2028) };
-
-function works(id: string, from: number, change: Partial<ConstructionConflict> = {}) {
-  return {
-    id,
-    name: id,
-    kind: 'footprint',
-    sites: ['A'],
-    from: fiscalYear(from),
-    to: fiscalYear(from),
-    certaintyPercent: 100,
-    source: 'a test',
-    ...change,
-  };
-}
 
 describe('Charges of a campus', () => {
   test('are worked out once for each site and type, and for each placement', () => {
@@ -238,62 +224,5 @@ describe('A later change', () => {
     expect(returned).toMatchObject({ share: 0, life: { planted: 11, ends: 11 } });
     expect(returned?.charges.supplies).toEqual([0, 0, 0, 0]);
     expect(returned?.charges.profile).toMatchObject({ topDress: 0, compostGrade: 'other' });
-  });
-});
-
-describe('Capital that works waste', () => {
-  const capital = 5000 * 8_00;
-  const stranding = (
-    construction: ConstructionConflict[],
-    placement: Placement = placed,
-    laterChanges: LaterChange[] = [],
-  ) => {
-    const of = tinyCampus({ construction, laterChanges });
-    return strandedCost(of, campusCharges(of).parts(placement));
-  };
-
-  test('is the unused share of seven payback years, as far as the works are sure', () => {
-    expect(stranding([works('hall', 2029)])).toBe(Math.round((capital * 6) / 7));
-    expect(stranding([works('hall', 2034, { certaintyPercent: 40 })])).toBe(
-      Math.round((capital / 7) * 0.4),
-    );
-    expect(stranding([works('hall', 2035)])).toBe(0);
-    expect(stranding([works('hall', 2036)])).toBe(0);
-    expect(stranding([])).toBe(0);
-  });
-
-  test('names the works', () => {
-    const of = tinyCampus({ construction: [works('hall', 2030)] });
-    expect(strandedOf(of, campusCharges(of).parts(placed))).toEqual([
-      { works: works('hall', 2030), amount: Math.round((capital * 5) / 7) },
-    ]);
-  });
-
-  test('of two halves adds up, each by the years that it stood', () => {
-    const halves = { ...placed, secondHalf: fiscalYear(2030) };
-    const half = capital / 2;
-    expect(stranding([works('hall', 2031)], halves)).toBe(
-      Math.round((half * 4) / 7) + Math.round((half * 6) / 7),
-    );
-  });
-
-  test('is none where the site was returned to lawn before the works, or had stood already', () => {
-    const lawn: LaterChange = {
-      id: 'lawn',
-      name: 'Lawn',
-      from: 'any',
-      ages: [5],
-      costPerSqFt: cents(0),
-      hoursPer1000SqFt: 0,
-      provenance: { basis: 'judgement', source: 'invented for a test' },
-    };
-    // Returned in spring FY33, index 23; works of FY34 begin after it, of FY33 before it.
-    const returned: Placement = { ...placed, change: { id: 'lawn', age: 5 } };
-    expect(stranding([works('hall', 2034)], returned, [lawn])).toBe(0);
-    expect(stranding([works('hall', 2033)], returned, [lawn])).toBe(Math.round((capital * 2) / 7));
-    const of = tinyCampus({ construction: [works('hall', 2029)] });
-    const [part] = campusCharges(of).parts(placed);
-    const { prepared: _, ...life } = part!.life;
-    expect(strandedCost(of, [{ ...part!, life }])).toBe(0);
   });
 });

@@ -6,8 +6,8 @@ import { gateReview } from '#estimating/gates/gate-review.js';
 import { measuredGates } from '#estimating/gates/measured-gates.js';
 import { gateProblems, withMeasuredGates } from '#estimating/gates/stated-gates.js';
 import { utilitiesGate } from '#estimating/gates/utilities.js';
-import { fiscalYear } from '#units/fiscal-year.js';
 import { known, UNKNOWN } from '#units/known.js';
+import { works } from '../support/tiny/works.js';
 import { NO_FACTS, tinyCampus, tinySite } from '../support/tiny/tiny-campus.js';
 
 interface Given {
@@ -174,18 +174,10 @@ describe('the gates of a site for a reader', () => {
   });
 
   test('works elsewhere do not close it', () => {
-    const works = (site: string) => ({
-      id: 'w',
-      name: 'Tunnel',
-      kind: 'footprint',
-      sites: [site],
-      from: fiscalYear(2028),
-      to: fiscalYear(2028),
-      certaintyPercent: 90,
-      source: 'a test',
-    });
     const status = (site: string) =>
-      rowsOf({}, [works(site)]).find(({ kind }) => kind === 'construction')?.status;
+      rowsOf({}, [works('tunnel', 2028, { sites: [site] })]).find(
+        ({ kind }) => kind === 'construction',
+      )?.status;
     expect(status('A')).toBe('fail');
     expect(status('B')).toBe('pass');
   });
