@@ -8,7 +8,7 @@ import { drawFooter, footerFor } from './page/footer.js';
 import type { PageGeometry } from './page/page-geometry.js';
 import { pageGeometry } from './page/page-geometry.js';
 import { openPdfFile } from './page/pdf-file.js';
-import { paginate } from './pieces/paginate.js';
+import { fitPages } from './pieces/fit-pages.js';
 import type { Piece } from './pieces/piece.js';
 import { Bookmarks } from './tags/bookmarks.js';
 import { TagTree } from './tags/tag-tree.js';
@@ -51,7 +51,7 @@ function drawPieces(
   pdf: PDFKit.PDFDocument,
 ): number {
   let pages = 0;
-  for (const { piece, page, y, repeats } of paginate(pieces, contentHeight)) {
+  for (const { piece, page, y, repeats } of fitPages(pieces, contentHeight)) {
     if (page === pages) {
       pdf.addPage({ size: [width, height], margin: 0 });
       pages += 1;

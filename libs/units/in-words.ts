@@ -57,6 +57,12 @@ export function ordinal(place: number): string {
   return `${wholeInWords(place)}${endings[ordinals.select(place)] ?? 'th'}`;
 }
 
+/** A name within a sentence: its first letter small, unless it opens an abbreviation; names in it stay. */
+export function uncapitalized(text: string): string {
+  if (/^\p{Lu}{2}/u.test(text)) return text;
+  return text.charAt(0).toLowerCase() + text.slice(1);
+}
+
 /** The text with its first letter as a capital. */
 export function capitalized(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);

@@ -14,21 +14,11 @@ import { stressFile } from '../support/stress-campus.js';
 const EDITION = { planVersion: 'a1b2c3d4', createdAt: '2026-11-25', paper: 'a4' } as const;
 const A4_SIDE = 63.6;
 
-test('a long-range plan of 120 sites and 50 years: in 5 s and 300 MB, nothing clipped or overlapped', async () => {
+test('nothing of a long-range plan of 120 sites and 50 years is clipped or overlapped', async () => {
   const source = constructedSource(stressFile({ sites: 120, years: 50, gifts: 'some' }));
-  const before = process.resourceUsage().maxRSS;
-  const started = performance.now();
-  const bytes = await renderPdf(documentOf(source, { kind: 'long-range-plan' }, EDITION));
-  const seconds = (performance.now() - started) / 1000;
-  const megabytes = (process.resourceUsage().maxRSS - before) / 1024;
-  console.info(
-    `long-range plan: ${seconds.toFixed(1)} s, ${megabytes.toFixed(0)} MB, ${bytes.length} bytes`,
+  const pdf = await readPdf(
+    await renderPdf(documentOf(source, { kind: 'long-range-plan' }, EDITION)),
   );
-  // By how much the peak of the whole process grew.
-  expect(megabytes).toBeLessThan(300);
-  // A machine shared with other tests is given three times the five seconds.
-  expect(seconds).toBeLessThan(15);
-  const pdf = await readPdf(bytes);
   expectTidy(pdf, A4_SIDE);
   expect(allElements(pdf, 'Figure')).toHaveLength(2);
 }, 240_000); // Some seconds alone; minutes where many other programs run.

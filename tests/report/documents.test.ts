@@ -97,6 +97,21 @@ test('the calendar and the order hold digging back until the ground is marked', 
   expect(spoken('materials-order')).toContain('the campus locator');
 });
 
+test('every document with dollars says what class of estimate they are', () => {
+  for (const { kind } of wishes) {
+    if (spoken(kind).includes('$')) expect(spoken(kind), kind).toMatch(/class 5/i);
+  }
+  expect(spoken('materials-order')).toContain('$');
+});
+
+test('a dossier of food ground tells of water, poison and thorns, a brief does not', () => {
+  const [site] = wishes.filter(({ kind }) => kind === 'site-dossier');
+  const dossier = documentText(documentOf(source, site!, EDITION));
+  for (const words of ['backflow', 'rain-tank', 'poisonous', 'thorns', 'chips stay from buildings'])
+    expect(dossier).toContain(words);
+  expect(spoken('administration-brief')).not.toContain('backflow');
+});
+
 test('the annual report takes nothing that is not recorded as zero', () => {
   const tables = made('annual-report').blocks.filter((block) => block.kind === 'table');
   const happened = tables[0]!.rows.map(({ cells }) => cells.at(-1));

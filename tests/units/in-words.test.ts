@@ -8,6 +8,7 @@ import {
   ordinal,
   percentInWords,
   squareFeetInWords,
+  uncapitalized,
 } from '#units/in-words.js';
 
 describe('amounts in words', () => {
@@ -56,6 +57,18 @@ describe('amounts in words', () => {
     );
     expect(listInWords(['a', 'b', 'c'])).toBe('a, b, and c');
     expect(squareFeetInWords(8_949)).toBe('8,900 sq ft');
+  });
+
+  test('a name within a sentence keeps the names that are in it', () => {
+    const names = ['Native meadow', 'Meadow of Kiln Hall', 'EHS plots', 'ÉCLAIR', 'é', ''];
+    expect(names.map(uncapitalized)).toEqual([
+      'native meadow',
+      'meadow of Kiln Hall',
+      'EHS plots',
+      'ÉCLAIR',
+      'é',
+      '',
+    ]);
   });
 });
 

@@ -64,6 +64,17 @@ const CAUTIONS: readonly Caution[] = [
   },
 ];
 
+/** What whoever designs a site must heed; told where its plan is reviewed. */
+const OF_DESIGN: readonly Caution[] = [
+  {
+    text: 'Irrigation: backflow devices; no reclaimed or rain-tank water on food ground without treatment.',
+    appliesTo: ({ type }) => type.edible,
+  },
+  {
+    text: 'Public ground: no poisonous plants or look-alikes in reach, thorns at least 4 ft from walks, sight lines and night lighting kept, a sign where bees are many. Local rules set how far chips stay from buildings.',
+  },
+];
+
 /** Cautions for the sites of the first year, where the work is decided; general ones come always. */
 export function cautionsOf(ground: Ground): string[] {
   const { campus, plan } = ground;
@@ -74,13 +85,28 @@ export function cautionsOf(ground: Ground): string[] {
 }
 
 /** Cautions for sites about to be built as a plan has them; none where there are none. */
-export function cautionsFor(ground: Ground, placements: readonly Placement[]): string[] {
+function cautionsFor(ground: Ground, placements: readonly Placement[]): string[] {
   const coming = placements.map((p) => ({
     site: candidate(ground.campus, p.site),
     type: buildType(ground.campus, p.buildType),
   }));
-  if (coming.length === 0) return [];
-  return CAUTIONS.filter(
-    ({ appliesTo }) => !appliesTo || coming.some((one) => appliesTo(one, ground)),
-  ).map(({ text }) => text);
+  return coming.length === 0 ? [] : applying(CAUTIONS, coming, ground);
+}
+
+/** Cautions for a site whose plan is reviewed: those of building it, and those of its design. */
+export function reviewCautions(ground: Ground, placement: Placement): string[] {
+  const { campus } = ground;
+  const site = candidate(campus, placement.site);
+  const coming = [{ site, type: buildType(campus, placement.buildType) }];
+  return applying([...CAUTIONS, ...OF_DESIGN], coming, ground);
+}
+
+function applying(
+  cautions: readonly Caution[],
+  coming: readonly Coming[],
+  ground: Ground,
+): string[] {
+  return cautions
+    .filter(({ appliesTo }) => !appliesTo || coming.some((one) => appliesTo(one, ground)))
+    .map(({ text }) => text);
 }

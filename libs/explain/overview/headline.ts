@@ -5,6 +5,7 @@ import {
   dollarsInWords,
   hoursInWords,
   listInWords,
+  uncapitalized,
 } from '#units/in-words.js';
 import type { Ground } from './ground.js';
 import type { LimitRow, NextYear, PlanOverview, PromiseRow } from './plan-overview.js';
@@ -35,7 +36,7 @@ function nextSiteSentence({ campus, years }: Ground, { year, sites }: NextYear):
 
 /** `a native meadow`, `an edible mixed garden`; names in the plural, such as plots, take none. */
 export function withArticle(buildType: string): string {
-  const name = buildType.charAt(0).toLowerCase() + buildType.slice(1);
+  const name = uncapitalized(buildType);
   const head = name.split(/ with(?:out)? /)[0] ?? name;
   if (head.endsWith('s')) return name;
   return `${/^[aeiou]/.test(name) ? 'an' : 'a'} ${name}`;

@@ -63,6 +63,8 @@ export interface NextYear {
 
 export interface NextSite {
   readonly site: string;
+  /** Its second half, and what is made of it later, in words. Left out: nothing follows. */
+  readonly later?: string;
   readonly name: string;
   readonly zone: string;
   readonly buildType: string;

@@ -15,27 +15,27 @@ export function sourcesOf(ground: Ground): NumberSource[] {
   return [
     {
       number: 'Areas',
-      how: 'inside the boundary on WGS 84, or as stated where that agrees or was confirmed',
+      how: 'inside the drawn boundary, or as stated where that agrees or was confirmed',
       source: 'campus file',
     },
     {
       number: 'Costs',
-      how: `area x $/sf x place, ${percent(escalation.construction)} a year from ${fiscalYearLabel(calendar.priceYear)}; class 5, ${low} to +${high} (AACE, from memory)`,
+      how: `area × dollars a square foot × place, ${percent(escalation.construction)} a year from ${fiscalYearLabel(calendar.priceYear)}; AACE class 5, ${low} to +${high}`,
       source: types,
     },
     {
       number: 'Care',
-      how: 'area x (mature + (first year - mature) x e^(-k (age - 1))), by planting and season',
+      how: 'area × hours, falling from the first year’s to the mature ones, by planting and season',
       source: components,
     },
     {
       number: 'Building',
-      how: 'area x hours as volunteers work; compost: area x depth / 324, with waste',
+      how: 'area × hours as volunteers work; compost: area × depth, with waste',
       source: types,
     },
     {
       number: 'People there',
-      how: 'hours of pools; work days: sign-ups x share who come x hours x effectiveness',
+      how: 'hours on record; work days: sign-ups × share who come × hours × effectiveness',
       source: 'campus file',
     },
     ...measuredSource(ground.campus),
@@ -46,8 +46,14 @@ function measuredSource({ overrides = [], candidates, existing }: Campus): Numbe
   const here = [...candidates, ...existing].flatMap((site) => site.overrides ?? []);
   const names = [...new Set([...overrides, ...here].map(({ coefficient }) => coefficient))].sort();
   if (names.length === 0) return [];
-  const how = `in place of planning defaults: ${listInWords(names)}`;
+  const how = `in place of planning defaults: ${listInWords(names.map(coefficientName))}`;
   return [{ number: 'Measured here', how, source: 'campus file, with dates' }];
+}
+
+/** `compost (density)` of the key `density.compost`. */
+function coefficientName(key: string): string {
+  const [of = '', ...what] = key.split('.');
+  return `${what.join(' ').replaceAll('-', ' ')} (${of})`;
 }
 
 function builtTypes({ campus, plan }: Ground) {

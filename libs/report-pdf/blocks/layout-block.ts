@@ -36,6 +36,8 @@ export function layoutBlocks(blocks: readonly Block[], context: LayoutContext): 
     }
     const laid = spaced(layoutBlock(block, context), gap);
     const [first, ...rest] = introduces(blocks, index) ? laid.map(kept) : laid;
+    const before = pieces.at(-1);
+    if (before && closes(blocks, index)) pieces.splice(-1, 1, kept(before));
     if (first) pieces.push({ ...first, starts }, ...rest);
     starts = 'anywhere';
     gap = SPACE_AFTER[block.kind] ?? 0;
@@ -48,6 +50,12 @@ function introduces(blocks: readonly Block[], index: number): boolean {
   const after = blocks[index + 1]?.kind;
   const shows = after === 'figure' || after === 'table' || after === 'options';
   return shows && blocks[index]?.kind === 'paragraph' && blocks[index - 1]?.kind === 'heading';
+}
+
+/** Whether a block is the closing paragraph, which never stands alone on a page. */
+function closes(blocks: readonly Block[], index: number): boolean {
+  const isLast = index === blocks.length - 1;
+  return isLast && blocks[index]?.kind === 'paragraph' && blocks[index - 1]?.kind !== 'page-break';
 }
 
 function kept(one: Piece): Piece {

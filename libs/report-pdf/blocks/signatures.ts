@@ -8,6 +8,7 @@ import type { LayoutContext } from './layout-context.js';
 import { within } from './layout-context.js';
 import { textPieces } from './text-pieces.js';
 
+// Part of the piece and no gap, since gaps may close up and a signature needs its room.
 const SPACE_TO_SIGN = 24;
 const DATE_SHARE = 0.28;
 const GUTTER = 18;
@@ -28,14 +29,15 @@ function signerPieces(role: string, context: LayoutContext): readonly Piece[] {
   const [date] = smallLines('Date', within(context, { width: dateWidth }));
   return signer.map((line, index) => {
     if (index > 0) return line;
-    const draw = (at: Point) => {
+    const draw = (top: Point) => {
+      const at = { x: top.x, y: top.y + SPACE_TO_SIGN };
       const right = { x: at.x + signWidth + GUTTER, y: at.y };
       signingRule(at, signWidth, context);
       line.draw(at);
       signingRule(right, dateWidth, context);
       date?.draw(right);
     };
-    return { ...line, gap: SPACE_TO_SIGN, draw };
+    return { ...line, height: SPACE_TO_SIGN + line.height, draw };
   });
 }
 

@@ -27,10 +27,10 @@ export function administrationBrief(overview: PlanOverview, edition: Edition): P
   });
 }
 
-/** Several sites fill the first pages, so that the table of sources then stands on the last. */
+/** The table of sources fills the second page where the first is full of one site; else it stands last. */
 function blocksOf(overview: PlanOverview): readonly Block[] {
   const sources = sourceBlocks(overview);
-  const areSitesMany = overview.next.sites.length > 1;
+  const isOneSite = overview.next.sites.length === 1;
   return [
     ...decisionBlocks(overview),
     ...nextSiteBlocks(overview),
@@ -39,10 +39,10 @@ function blocksOf(overview: PlanOverview): readonly Block[] {
     ...promiseBlocks(overview),
     ...askBlocks(overview),
     ...optionBlocks(overview),
-    ...(areSitesMany ? aboutBlocks() : sources),
+    ...(isOneSite ? sources : aboutBlocks()),
     pageBreak(),
     ...timelineBlocks(overview),
     ...unknownBlocks(overview),
-    ...(areSitesMany ? sources : aboutBlocks()),
+    ...(isOneSite ? aboutBlocks() : sources),
   ];
 }

@@ -40,7 +40,8 @@ export function factTable(next: NextYear): Table {
 
 function siteRows(site: NextSite, { planting, sites }: NextYear, room: Room): Row[] {
   const side = (name: string) => (sites.length > 1 ? `${site.site}, ${name.toLowerCase()}` : name);
-  const becomes = `${site.buildType}, ${squareFeetInWords(site.areaSqFt)} in ${site.zone}, planted ${planting}.`;
+  const later = site.later === undefined ? '' : ` ${site.later}`;
+  const becomes = `${site.buildType}, ${squareFeetInWords(site.areaSqFt)} in ${site.zone}, planted ${planting}.${later}`;
   return [
     row(
       side('Site'),

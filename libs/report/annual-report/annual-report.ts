@@ -18,6 +18,7 @@ import { aboutBlocks } from '../parts/about.js';
 import { cautionBox } from '../parts/caution-box.js';
 import { commitmentTable } from '../parts/commitments.js';
 import { wanted } from '../parts/season.js';
+import { ESTIMATE_CLASS } from '../parts/words.js';
 
 export interface AnnualSource {
   readonly overview: PlanOverview;
@@ -53,18 +54,18 @@ export function annualReport(source: AnnualSource, edition: Edition): PlanDocume
 }
 
 function workTable({ overview, work }: AnnualSource): Block {
-  const { firstYear, seasons, compost, next } = overview;
-  const held = work?.year === firstYear ? work.seasons.flatMap(({ workDays }) => workDays) : [];
+  const { firstYear, seasons, compost } = overview;
+  const year = work?.year === firstYear ? work : null;
+  const held = year?.seasons.flatMap(({ workDays }) => workDays) ?? [];
+  const sites = year?.sites ?? [];
   const ofYear = compost.filter(({ year }) => year === firstYear);
   const line = (what: string, planned: string): Row => row(what, planned, NOT_RECORDED);
   return table({
     caption: 'Sites, hours and materials',
+    density: 'compact',
     columns: [textColumn('What', 3), textColumn('Planned', 3), textColumn('Happened', 1.6)],
     rows: [
-      line(
-        'Sites prepared',
-        next.sites.map(({ site, name }) => `${site} ${name}`).join('; ') || 'none',
-      ),
+      line('Sites prepared', sites.map(({ site, name }) => `${site} ${name}`).join('; ') || 'none'),
       ...seasons
         .filter(({ year }) => year === firstYear)
         .map((season) =>
@@ -84,15 +85,16 @@ function yards(amount: number): string {
 function moneyTable({ funds, firstYear }: PlanOverview): Block {
   const rows = funds.filter(({ year }) => year === firstYear);
   if (rows.length === 0) return paragraph(`No fund brings or holds money in ${firstYear}.`);
-  const text = (dollars: number) => `$${wholeInWords(dollars)}`;
+  const text = (dollars: number) => `$${wholeInWords(Math.round(dollars / 100) * 100)}`;
   return table({
     caption: `Money of ${firstYear}, by fund`,
     density: 'compact',
     columns: [
       textColumn('Fund', 4),
       numberColumn('To spend', 1.3),
-      numberColumn('Planned to be spent', 1.6),
-      numberColumn('Planned to be left', 1.6),
+      numberColumn('Planned to be spent', 1.5),
+      numberColumn('Planned to lapse', 1.4),
+      numberColumn('Planned to be left', 1.5),
       textColumn('Spent', 1.4),
     ],
     rows: rows.map((one: FundRow) =>
@@ -100,10 +102,12 @@ function moneyTable({ funds, firstYear }: PlanOverview): Block {
         one.name,
         text(one.opening + one.received + Math.max(0, one.paidBack)),
         text(one.spent + Math.max(0, -one.paidBack)),
+        text(one.lapsed),
         text(one.closing),
         NOT_RECORDED,
       ),
     ),
+    note: `Each to $100. ${ESTIMATE_CLASS}`,
   });
 }
 

@@ -6,6 +6,7 @@ import {
   listInWords,
   percentInWords,
   squareFeetInWords,
+  uncapitalized,
   wholeInWords,
 } from '#units/in-words.js';
 import { callout, options, type Option } from '../document/boxes.js';
@@ -34,7 +35,7 @@ export function donorProspectus(
         `Planned for planting in ${place.planned?.planted ?? 'a year to be set'}, subject to approvals.`,
       ),
       paragraph(placeSentence(place)),
-      sketchFigure(place),
+      sketchFigure(place, { label: place.name, height: SKETCH_HEIGHT }),
       heading(1, 'What can change, and what stays'),
       list('bullet', changes(place)),
       heading(1, 'What a gift can do'),
@@ -47,6 +48,9 @@ export function donorProspectus(
   });
 }
 
+/** Tallest the sketch may be, in points. */
+const SKETCH_HEIGHT = 130;
+
 const CARE =
   'Planting is the small part. A place asks for care every year that it stands, so every package says how much of it pays for care.';
 
@@ -57,7 +61,7 @@ function placeSentence({ areaSqFt, buildType, components }: SiteDossier): string
   const parts = components.map(
     ({ name, share }) => `${name.toLowerCase()} (${percentInWords(share)})`,
   );
-  return `${squareFeetInWords(areaSqFt)} of ground, planned as ${buildType.toLowerCase()}: ${listInWords(parts)}. Where each part lies is drawn by a designer once the place is approved.`;
+  return `${squareFeetInWords(areaSqFt)} of ground, planned as ${uncapitalized(buildType)}: ${listInWords(parts)}. Where each part lies is drawn by a designer once the place is approved.`;
 }
 
 function packageOption(one: GiftPackage): Option {
@@ -65,7 +69,7 @@ function packageOption(one: GiftPackage): Option {
     title: one.title,
     summary: one.purpose,
     facts: [fact('Gift', `$${wholeInWords(one.dollars)}`), fact('Of it for care', careText(one))],
-    points: [`Not included: ${one.notIncluded.charAt(0).toLowerCase()}${one.notIncluded.slice(1)}`],
+    points: [`Not included: ${uncapitalized(one.notIncluded)}`],
   };
 }
 
@@ -102,11 +106,12 @@ function lineTable({ packages, build }: GiftPackages): Block {
   });
 }
 
-function changes({ buildType, cautions }: SiteDossier): string[] {
+function changes({ buildType, cautions, planned }: SiteDossier): string[] {
   const food = cautions.some((caution) => caution.startsWith('Food:'));
   return [
     'The year: approvals, weather and other projects can move it. A place is not approved until its tests and reviews are done.',
-    `The form: ${buildType.toLowerCase()} is what is planned; a design review with neighbors can change it.`,
+    `The form: ${uncapitalized(buildType)} is what is planned; a design review with neighbors can change it.`,
+    ...(planned?.change === undefined ? [] : [`What is planned later. ${planned.change}`]),
     ...(food ? ['The harvest: what reaches a kitchen is subject to the kitchen’s approval.'] : []),
     'The ground: if the institution needs it later, the gift is planned to be remembered at another place of the program, as the agreement says.',
     'No credit for treating stormwater is claimed.',

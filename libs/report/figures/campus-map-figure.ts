@@ -5,7 +5,8 @@ import type { CampusMap, MapContext, MapFrame } from './campus-map.js';
 import { mapFrame } from './campus-map.js';
 import { legend } from './legend.js';
 import { FURNITURE_HEIGHT, northArrow, scaleBar } from './map-furniture.js';
-import { placeLabels, type LabelWish } from './map-labels.js';
+import type { LabelWish } from './label-spots.js';
+import { placeLabels } from './map-labels.js';
 import type { Area } from './shapes.js';
 import { DASHED, GRID, rect, THIN } from './shapes.js';
 
@@ -60,11 +61,10 @@ function areaShapes(map: CampusMap, frame: MapFrame): readonly Shape[] {
 }
 
 function areaNames(map: CampusMap, frame: MapFrame) {
-  const wishOf = (ground: LabelWish['ground']) => (area: MapContext) => ({
-    text: area.label,
-    around: boxAround(area.ring.map(frame.place)),
-    ground,
-  });
+  const wishOf = (ground: LabelWish['ground']) => (area: MapContext) => {
+    const ring = area.ring.map(frame.place);
+    return { text: area.label, ring, around: boxAround(ring), ground };
+  };
   const named = (area: MapContext) => area.label !== '' && area.ring.length > 0;
   const wishes = [
     ...map.areas.filter(named).map(wishOf('covered')),

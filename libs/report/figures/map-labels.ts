@@ -1,102 +1,90 @@
-import type { Point, Shape } from '../document/drawing.js';
+import type { Shape } from '../document/drawing.js';
+import { crosses, grown, middle, overlap, within, type Segment } from './box-geometry.js';
+import { LABEL_SIZE, spotsFor, weightOf, type LabelWish, type Spot } from './label-spots.js';
 import type { Area } from './shapes.js';
 import { label, line, THIN } from './shapes.js';
-import { roughTextWidth } from './text-width.js';
 
-export interface LabelWish {
-  readonly text: string;
-  /** The box around what it names. */
-  readonly around: Area;
-  /** `open`: wide ground on which other labels may stand. */
-  readonly ground: 'covered' | 'open';
-}
+/** Times that every label is tried again on its better spots, once all others stand. */
+const SWEEPS = 3;
 
-const SIZE = 7.5;
+/** What hiding or crossing something costs, in points of distance. */
+const COST = { covers: 60, close: 4, leaderOverDrawn: 25, leaderOverLabel: 60 };
+
+/** A label nearer than this to something else, in points, might seem to name that. */
+const CLOSE = 3;
 
 /**
- * Places labels one after the other: inside what they name where they fit, else on the nearest
- * spot that covers nothing drawn, else on the nearest that covers no other label. A moved label
- * gets a leader line. If no spot inside the bounds is free the label is named in `omitted`.
+ * Places labels so that no two overlap: within what they name, at its edge, or apart with a leader,
+ * whichever hides and crosses least. Earlier ones choose first. A label for which no spot within the
+ * bounds is free is named in `omitted`.
  */
 export function placeLabels(
   wishes: readonly LabelWish[],
   bounds: Area,
 ): { readonly shapes: readonly Shape[]; readonly omitted: readonly string[] } {
-  const drawn = wishes.filter(({ ground }) => ground === 'covered').map(({ around }) => around);
-  const taken: Area[] = [];
-  const shapes: Shape[] = [];
-  const omitted: string[] = [];
-  for (const wish of wishes) {
-    const spot = spotFor(wish, { drawn, taken, bounds });
-    if (spot) {
-      taken.push(boxOf(wish.text, spot));
-      shapes.push(...labelShapes(wish, spot));
-    } else {
-      omitted.push(wish.text);
-    }
+  const drawn = wishes.flatMap(({ ground, around }) => (ground === 'covered' ? [around] : []));
+  const spots = wishes.map((wish) => spotsFor(wish).filter(({ box }) => within(box, bounds)));
+  const chosen: (Spot | undefined)[] = wishes.map(() => undefined);
+  for (let sweep = 0; sweep <= SWEEPS; sweep += 1) {
+    wishes.forEach(({ around }, index) => {
+      const others = chosen.flatMap((spot, n) => (spot && n !== index ? [spot] : []));
+      chosen[index] = bestSpot(spots[index] ?? [], { around, drawn, others });
+    });
   }
-  return { shapes, omitted };
+  return {
+    shapes: [...leaders(chosen), ...wishes.flatMap((wish, n) => words(wish, chosen[n]))],
+    omitted: wishes.filter((_, index) => chosen[index] === undefined).map(({ text }) => text),
+  };
 }
 
-interface Ground {
+interface Surroundings {
+  /** What the label names. */
+  readonly around: Area;
   readonly drawn: readonly Area[];
-  readonly taken: readonly Area[];
-  readonly bounds: Area;
+  readonly others: readonly Spot[];
 }
 
-function spotFor({ text, around }: LabelWish, { drawn, taken, bounds }: Ground): Point | undefined {
-  const center = middle(around);
-  const inside = boxOf(text, center);
-  const fits = inside.width <= around.width && inside.height <= around.height;
-  if (fits && free(inside, taken, bounds)) return center;
-  const spots = spotsAround(around);
+/** The spot of least cost; spots come by rising cost, so that dearer ones need not be looked at. */
+function bestSpot(spots: readonly Spot[], near: Surroundings): Spot | undefined {
+  let best: Spot | undefined;
+  let least = Infinity;
+  for (const spot of spots) {
+    if (spot.cost >= least) break;
+    if (near.others.some(({ box }) => overlap(spot.box, box))) continue;
+    const cost = spot.cost + hindrance(spot, near);
+    if (cost < least) [best, least] = [spot, cost];
+  }
+  return best;
+}
+
+function hindrance({ box, leader }: Spot, { around, drawn, others }: Surroundings): number {
+  const foreign = drawn.filter((area) => area !== around);
+  const covered = foreign.filter((area) => overlap(box, area)).length;
+  const close = foreign.filter((area) => overlap(grown(box, CLOSE), area)).length;
+  const crossed = others.filter((one) => one.leader && crosses(one.leader, box)).length;
   return (
-    spots.find((at) => free(boxOf(text, at), [...taken, ...drawn], bounds)) ??
-    spots.find((at) => free(boxOf(text, at), taken, bounds))
+    COST.covers * covered +
+    COST.close * close +
+    COST.leaderOverLabel * crossed +
+    (leader ? leaderHindrance(leader, foreign, others) : 0)
   );
 }
 
-function labelShapes({ text, around }: LabelWish, spot: Point): readonly Shape[] {
-  const center = middle(around);
-  const moved = spot.x !== center.x || spot.y !== center.y;
-  const base = { x: spot.x, y: spot.y + 2.6 };
-  const look = { size: SIZE, weight: 'bold', anchor: 'middle', ground: 'paper' } as const;
-  return [...(moved ? [line(center, spot, THIN)] : []), label(base, text, look)];
+function leaderHindrance(leader: Segment, drawn: readonly Area[], others: readonly Spot[]): number {
+  const overDrawn = drawn.filter((area) => crosses(leader, area)).length;
+  const overLabels = others.filter(({ box }) => crosses(leader, box)).length;
+  return COST.leaderOverDrawn * overDrawn + COST.leaderOverLabel * overLabels;
 }
 
-function middle({ x, y, width, height }: Area): Point {
-  return { x: x + width / 2, y: y + height / 2 };
-}
-
-/** Rings of eight spots at growing distance from the edge of a box. */
-function spotsAround(around: Area): readonly Point[] {
-  const { x, y } = middle(around);
-  return [8, 14, 22, 32, 44, 58, 74, 92].flatMap((distance) =>
-    Array.from({ length: 8 }, (_, turn) => {
-      const angle = (turn * Math.PI) / 4 - Math.PI / 2;
-      return {
-        x: x + (around.width / 2 + 1.8 * distance) * Math.cos(angle),
-        y: y + (around.height / 2 + distance) * Math.sin(angle),
-      };
-    }),
+function leaders(chosen: readonly (Spot | undefined)[]): Shape[] {
+  return chosen.flatMap((spot) =>
+    spot?.leader ? [line(spot.leader.from, spot.leader.to, THIN)] : [],
   );
 }
 
-function boxOf(text: string, { x, y }: Point): Area {
-  const width = roughTextWidth(text, SIZE, 'bold') + 3;
-  return { x: x - width / 2, y: y - 5, width, height: 10 };
-}
-
-function free(box: Area, taken: readonly Area[], bounds: Area): boolean {
-  const inside =
-    box.x >= bounds.x &&
-    box.y >= bounds.y &&
-    box.x + box.width <= bounds.x + bounds.width &&
-    box.y + box.height <= bounds.y + bounds.height;
-  return inside && !taken.some((other) => overlap(box, other));
-}
-
-function overlap(a: Area, b: Area): boolean {
-  const across = a.x < b.x + b.width && b.x < a.x + a.width;
-  return across && a.y < b.y + b.height && b.y < a.y + a.height;
+function words(wish: LabelWish, spot: Spot | undefined): Shape[] {
+  if (!spot) return [];
+  const { x, y } = middle(spot.box);
+  const look = { size: LABEL_SIZE, weight: weightOf(wish), anchor: 'middle' } as const;
+  return [label({ x, y: y + 2.6 }, wish.text, { ...look, ground: 'paper' })];
 }

@@ -6,13 +6,7 @@ import { centsToDollars } from '#units/cents.js';
 import { centiToHours } from '#units/centihours.js';
 import { centiToYards, centiYards } from '#units/centiyards.js';
 import { fiscalYearLabel } from '#units/fiscal-year.js';
-import {
-  capitalized,
-  counted,
-  dollarsInWords,
-  percentInWords,
-  wholeInWords,
-} from '#units/in-words.js';
+import { capitalized, counted, percentInWords, wholeInWords } from '#units/in-words.js';
 import { bold, type Inline } from '../document/inline.js';
 import type { Block } from '../document/plan-document.js';
 import { numberColumn, row, table, textColumn } from '../document/table.js';
@@ -34,7 +28,7 @@ export function assumptionBlocks(campus: Campus): readonly Block[] {
 
 function supplyInWords({ made, pricePerYard, mostBoughtPerSeason }: GradeSupply): string {
   const yearly = centiYards(Object.values(made).reduce<number>((sum, one) => sum + one, 0));
-  const bought = `bought at ${dollarsInWords(centsToDollars(pricePerYard))} a cubic yard delivered, at most ${wholeInWords(mostBoughtPerSeason)} a season`;
+  const bought = `bought at $${centsToDollars(pricePerYard).toFixed(2).replace(/\.00$/, '')} a cubic yard delivered, at most ${wholeInWords(mostBoughtPerSeason)} a season`;
   return `${counted(centiToYards(yearly), 'cubic yard')} made a year; ${mostBoughtPerSeason > 0 ? bought : 'none bought'}`;
 }
 
@@ -116,7 +110,7 @@ function careTable({ care }: Campus): Block {
         sourceText(of.provenance),
       );
     }),
-    note: 'Care falls from year 1 to mature as m + (f - m) e^(-k (age - 1)), f the first year, m mature, k the yearly rate of the component.',
+    note: 'Care falls from the hours of year 1 to the mature ones: each year by the same share of what is left between the two, a share that the component has in the campus file.',
   });
 }
 

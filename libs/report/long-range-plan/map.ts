@@ -65,7 +65,7 @@ function siteTable({ sites }: CampusPlaces, busySeason: string): Table {
         site.site,
         site.name,
         site.zone,
-        site.buildType ?? 'not in this plan',
+        becomesText(site),
         wholeInWords(Math.round(site.areaSqFt / 100) * 100),
         preparedText(site),
         ...costText(site),
@@ -74,6 +74,11 @@ function siteTable({ sites }: CampusPlaces, busySeason: string): Table {
     ),
     note: `Prepared: fiscal year, or for a site there already the year in which it was planted. Low, likely and high: AACE class 5, in dollars of the year of preparing. Hours: care in its second ${busySeason}. A dash: not planned, so not worked out here.`,
   });
+}
+
+function becomesText({ buildType, later }: SitePlace): string {
+  if (buildType === null) return 'not in this plan';
+  return later === '' ? buildType : `${buildType}. ${later}`;
 }
 
 function preparedText({ state, year, gatesNotPassed }: SitePlace): string {

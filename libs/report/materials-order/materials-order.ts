@@ -31,15 +31,15 @@ function orderBlocks(year: WorkYear): readonly Block[] {
   return [
     callout('note', 'Before this becomes an order', [BEFORE]),
     quantityTable(year),
+    ...deliveryBlocks(year),
     list('bullet', [
       [bold('Compost. '), { text: compostSentence(year) }],
       [bold('Plants. '), { text: plantSentence(year) }],
       [bold('Budget line. '), { text: budgetSentence(year) }],
       [bold('Contact. '), { text: CONTACT }],
     ]),
+    heading(1, 'What to ask for, and what to mind'),
     specificationTable(year),
-    heading(1, 'Delivery schedule'),
-    ...deliveryBlocks(year),
     caution('deliveries', deliveryCautions(year)),
   ];
 }
@@ -101,7 +101,7 @@ function plantSentence({ orderPlantsBy, planted }: WorkYear): string {
 function budgetSentence({ paidFrom, year }: WorkYear): string {
   if (paidFrom.length === 0) return `The plan charges no fund for building in ${year}.`;
   const funds = paidFrom.map(({ fund, dollars }) => `${fund} (${dollarsInWords(dollars)})`);
-  return `The builds of ${year}, all costs included, are paid from ${funds.join('; ')}.`;
+  return `The builds of ${year}, all costs included (AACE class 5), are paid from ${funds.join('; ')}.`;
 }
 
 function specificationTable({ sites }: WorkYear): Block {
@@ -140,7 +140,7 @@ function deliveryBlocks({ deliveries, sites }: WorkYear): readonly Block[] {
   const nameOf = new Map(sites.map(({ site, name }) => [site, name]));
   return [
     table({
-      caption: 'Proposed windows, Monday to Friday',
+      caption: 'Delivery schedule: proposed windows, Monday to Friday',
       density: 'compact',
       columns: [
         textColumn('From', 1.8),

@@ -12,7 +12,7 @@ export function optionBlocks({ alternatives }: PlanOverview): readonly Block[] {
   return [
     table({
       caption: 'Options, doing less among them',
-      note: 'Doing less is a legitimate decision. Each option is a part of this plan and not solved anew: a better one may exist.',
+      note: 'Doing less is a legitimate decision. Each option is a part of this plan and not solved anew: a better one may exist. Capital: AACE class 5, for planning.',
       density: 'dense',
       columns: [
         textColumn('Option', 1.4),

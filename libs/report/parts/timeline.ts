@@ -17,6 +17,8 @@ import { yearTable } from './year-table.js';
 /** Height of strip and bars together, so that they stand on one page, and least height of bars; points. */
 const BOTH = 505;
 const LEAST_BARS = 140;
+/** Tallest the bars of a plan of a few years, in points: no taller than wide. */
+const FEW_YEARS = { years: 8, bars: 200 };
 
 /** All years on one page: the strip of sites and limits above the care of the busiest season. */
 export function timelineBlocks(overview: PlanOverview): readonly Block[] {
@@ -24,7 +26,7 @@ export function timelineBlocks(overview: PlanOverview): readonly Block[] {
   const season = rows[0]?.season;
   if (season === undefined) return [];
   const strip = stripOf(overview);
-  const height = Math.max(LEAST_BARS, BOTH - strip.drawing.height);
+  const height = Math.max(LEAST_BARS, barsRoom(strip, rows.length));
   return [
     heading(1, `All years, and the ${season} care that piles up`),
     smallPrint(
@@ -36,6 +38,11 @@ export function timelineBlocks(overview: PlanOverview): readonly Block[] {
       mostHeight: BOTH + 14,
     }),
   ];
+}
+
+function barsRoom(strip: Figure, years: number): number {
+  const room = BOTH - strip.drawing.height;
+  return years <= FEW_YEARS.years ? Math.min(room, FEW_YEARS.bars) : room;
 }
 
 function stripOf(overview: PlanOverview): Figure {

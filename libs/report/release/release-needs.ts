@@ -36,9 +36,9 @@ export const RELEASE_NEEDS = {
     costs: 'class 5',
     readers: 'givers',
   },
-  'staffing-request': { ...PLAIN, figures: 1, signatures: 'asked for' },
+  'staffing-request': { ...PLAIN, figures: 1, costs: 'class 5', signatures: 'asked for' },
   'site-dossier': { ...PLAIN, figures: 2, costs: 'class 5', gates: 'its site' },
-  'materials-order': { ...PLAIN, gates: 'first sites' },
+  'materials-order': { ...PLAIN, costs: 'class 5', gates: 'first sites' },
   'work-calendar': { ...PLAIN, gates: 'first sites' },
-  'annual-report': { ...PLAIN, actuals: 'told' },
+  'annual-report': { ...PLAIN, costs: 'class 5', actuals: 'told' },
 } as const satisfies Record<string, ReleaseNeeds>;

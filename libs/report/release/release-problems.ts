@@ -40,7 +40,9 @@ export function releaseProblems(
     ...(needs.signatures === 'asked for' && !document.blocks.some((b) => b.kind === 'signatures')
       ? [NO_SIGNATURES]
       : []),
-    ...(needs.costs === 'class 5' && !/class 5/i.test(text) ? [NO_CLASS] : []),
+    ...(needs.costs === 'class 5' && text.includes('$') && !/class 5/i.test(text)
+      ? [NO_CLASS]
+      : []),
     ...(needs.readers === 'givers' ? promiseProblems(text) : []),
     ...(needs.actuals === 'told' && text.includes('not recorded') ? [NO_ACTUALS] : []),
   ];

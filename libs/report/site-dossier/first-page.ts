@@ -44,7 +44,7 @@ function standing({ planned, gates }: SiteDossier): (string | ReturnType<typeof 
     return [bold('Not in this plan.'), ` Told as if it were prepared in the first year.${gate}`];
   }
   const { prepared, planted, change } = planned;
-  const later = change ? ` At the age of ${counted(change.age, 'year')}: ${change.name}.` : '';
+  const later = change === undefined ? '' : ` ${change}`;
   return [bold(`Planned to be prepared in ${prepared} and planted in ${planted}.`), later + gate];
 }
 

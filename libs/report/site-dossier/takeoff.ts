@@ -29,8 +29,8 @@ function componentTable({ components, areaSqFt }: SiteDossier): Block {
       textColumn('Component', 3),
       numberColumn('Share'),
       numberColumn('Area, sq ft'),
-      numberColumn('Compost, in loose', 1.3),
-      numberColumn('Chips, in loose', 1.3),
+      numberColumn('Loose compost, in', 1.3),
+      numberColumn('Loose chips, in', 1.3),
     ],
     rows: [
       ...components.map((one) =>

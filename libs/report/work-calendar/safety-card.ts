@@ -11,7 +11,7 @@ export function safetyCard(): readonly Block[] {
     heading(2, 'Before people come'),
     list('checkbox', [
       'Locate marks are there, and the ticket still holds. Hand digging within the width that state law sets.',
-      'Forecast read: heat index from 80 °F means more breaks; new people work up to the heat over days.',
+      'Forecast read: heat index from 80 °F means more breaks, and new people work up to the heat over days; in cold and wet, dry layers and warm breaks.',
       'First aid kit, water, sun and tick protection, wash water and soap, a phone with signal.',
       'Leaders: at least 1 for 10 people, 1 for 6 minors, 1 trained for each power tool. The rule on minors and background checks is met.',
       'Waivers signed, ages and emergency contacts taken, and kept private.',

@@ -84,7 +84,7 @@ function prepareRows(season: WorkSeason, { sites, deliveries }: WorkYear): Row[]
     ...deliveries.map(({ site, material, loads, from, to }) =>
       row(
         `${dayInWords(from)} to ${dayInWords(to)}`,
-        `${site}: ${material.toLowerCase()} arrives, ${counted(loads, 'load')} (proposed)`,
+        `${site}: ${material.toLowerCase()}, ${counted(loads, 'load')} to arrive (proposed)`,
         'Grounds',
         '1 spotter for each truck',
       ),

@@ -1,5 +1,6 @@
 import type { Campus } from '#domain/campus.js';
 import type { CandidateSite } from '#domain/site.js';
+import { dayInWords } from '#units/dates-in-words.js';
 import { fiscalYearLabel } from '#units/fiscal-year.js';
 import { counted, listInWords } from '#units/in-words.js';
 import { siteName } from '../../overview/site-words.js';
@@ -46,7 +47,7 @@ function promises({ commitments }: Campus, { id }: CandidateSite): SiteDossier['
     .filter(({ test }) => test.kind === 'named-site' && test.site === id)
     .map(({ name, strength, saidBy, saidTo, document, date }) => ({
       sentence: `Promise (${strength}): ${name}. Said by ${saidBy} to ${saidTo}.`,
-      source: `${document}, ${date}`,
+      source: `${document}, ${dayInWords(date)}`,
     }));
 }
 

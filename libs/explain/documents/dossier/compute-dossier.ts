@@ -1,5 +1,5 @@
 import { plantingLabel } from '#domain/calendar.js';
-import { buildType, candidate, type Campus, laterChange } from '#domain/campus.js';
+import { buildType, candidate, type Campus } from '#domain/campus.js';
 import { preparedYears, type Placement } from '#domain/plan.js';
 import type { CandidateSite } from '#domain/site.js';
 import { careTail, tailTotals, type TailYear } from '#estimating/cost/care-tail.js';
@@ -10,8 +10,9 @@ import { mowingNode } from '#estimating/site/benefit-nodes.js';
 import { centiToHours, type CentiHours } from '#units/centihours.js';
 import { centsToDollars, sumCents } from '#units/cents.js';
 import { fiscalYearLabel, type FiscalYear } from '#units/fiscal-year.js';
-import { cautionsFor } from '../../overview/cautions.js';
+import { reviewCautions } from '../../overview/cautions.js';
 import type { Ground } from '../../overview/ground.js';
+import { changeInWords } from '../../overview/later-words.js';
 import { careHoursAt } from '../../overview/labor/busy-season.js';
 import { preparing } from '../../overview/site-words.js';
 import { toSettleBefore } from '../../overview/unknowns/unknown-rows.js';
@@ -57,7 +58,7 @@ export function siteDossier(ground: Ground, id: string): SiteDossier {
       expired: one.expires !== undefined && one.expires < campus.dataDate,
     })),
     bearings: bearingsOf(campus, site),
-    cautions: cautionsFor(ground, [placement]),
+    cautions: reviewCautions(ground, placement),
   };
 }
 
@@ -72,9 +73,8 @@ function plannedIn(campus: Campus, placement: Placement): SiteDossier['planned']
   const { calendar } = campus;
   const inWords = (of: (year: FiscalYear) => string) =>
     preparedYears(placement).map(of).join(', its second half ');
-  const { change } = placement;
   return {
-    ...(change ? { change: { name: laterChange(campus, change.id).name, age: change.age } } : {}),
+    ...(placement.change ? { change: changeInWords(campus, placement.change) } : {}),
     year: fiscalYearLabel(placement.year),
     prepared: inWords((year) => preparing(calendar, year)),
     planted: inWords((year) => plantingLabel(calendar, year)),

@@ -18,7 +18,7 @@ export interface SiteDossier {
     readonly prepared: string;
     readonly planted: string;
     /** What is made of it later, with the age of the site. Left out: it stays as it was built. */
-    readonly change?: { readonly name: string; readonly age: number };
+    readonly change?: string;
   } | null;
   readonly cost: CostBand;
   readonly sketch: SiteSketch;

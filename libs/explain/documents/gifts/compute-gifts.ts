@@ -120,7 +120,7 @@ function positionTerm({ campus }: Ground): GiftPackage[] {
     giftPackage(
       {
         title: 'A year of a gardener',
-        purpose: `Planned to pay ${smallest.name} for one year, on all places of the program.`,
+        purpose: `Planned to pay one position (${smallest.name}) for one year, for all places of the program.`,
         notIncluded: 'The years after it. The institution decides on every position.',
       },
       [

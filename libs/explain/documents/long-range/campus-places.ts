@@ -19,6 +19,8 @@ export interface SitePlace {
   readonly buildType: string | null;
   /** Fiscal year of preparing, or the calendar year in which it was planted; `null` as above. */
   readonly year: string | null;
+  /** Its second half, and what is made of it later, in words; empty where nothing follows. */
+  readonly later: string;
   readonly cost: CostBand | null;
   /** Hours in its second main care season; `null` where it is not planned. */
   readonly busySeasonHours: number | null;

@@ -2,6 +2,7 @@ import { buildType, type Campus } from '#domain/campus.js';
 import type { CandidateSite, Position } from '#domain/site.js';
 import { fiscalYearLabel, yearsLater } from '#units/fiscal-year.js';
 import type { Ground } from '../../overview/ground.js';
+import { laterInWords } from '../../overview/later-words.js';
 import { careHoursAt } from '../../overview/labor/busy-season.js';
 import { costBandOf } from '../../overview/years/cost-band.js';
 import { zoneName } from '../../overview/years/year-rows.js';
@@ -51,6 +52,7 @@ function placeOf(ground: Ground, site: CandidateSite, origin: Position): SitePla
       state: 'left-out',
       buildType: null,
       year: null,
+      later: '',
       cost: null,
       busySeasonHours: null,
     };
@@ -61,6 +63,7 @@ function placeOf(ground: Ground, site: CandidateSite, origin: Position): SitePla
     state: soon ? 'soon' : 'later',
     buildType: buildType(campus, placement.buildType).name,
     year: fiscalYearLabel(placement.year),
+    later: laterInWords(campus, placement),
     cost: costBandOf(ground, placement),
     busySeasonHours: careHoursAt(charges, placement, { age: 2, order: busy.order }),
   };
@@ -76,6 +79,7 @@ function existingPlaces(ground: Ground, origin: Position): SitePlace[] {
     state: 'there',
     buildType: buildType(ground.campus, site.buildType).name,
     year: String(site.plantedYear),
+    later: '',
     cost: null,
     busySeasonHours: null,
     gatesNotPassed: 0,

@@ -2,7 +2,13 @@ import { candidate } from '#domain/campus.js';
 import type { Placement } from '#domain/plan.js';
 import { measured } from '#estimating/benefit-points/benefit-points.js';
 import { buildType } from '#domain/campus.js';
-import { dollarsInWords, hoursInWords, ordinal, wholeInWords } from '#units/in-words.js';
+import {
+  dollarsInWords,
+  hoursInWords,
+  ordinal,
+  uncapitalized,
+  wholeInWords,
+} from '#units/in-words.js';
 import type { Ground } from '../ground.js';
 import { careHoursAt } from '../labor/busy-season.js';
 import { costBandOf } from '../years/cost-band.js';
@@ -123,7 +129,7 @@ function comparisons(ground: Ground): Comparison[] {
 function mainlyFor({ campus }: Ground, { site, buildType: type }: Placement): string {
   const parts = campus.benefit.criteria
     .map((c) => ({
-      name: c.name.toLowerCase(),
+      name: uncapitalized(c.name),
       points:
         (c.weight *
           measured(campus, { site: candidate(campus, site), type: buildType(campus, type) }, c)) /

@@ -48,7 +48,7 @@ function weighed(
       sentence: `Uses ${dollarsInWords(spent)} of “${fund.name}”${expires}.${few}${status}`,
       value: spent,
       unit: 'dollars',
-      source: `fund ${fund.id}`,
+      source: 'funds of the campus file',
     },
   };
 }

@@ -3,6 +3,7 @@ import { buildType, candidate } from '#domain/campus.js';
 import type { Placement } from '#domain/plan.js';
 import { fiscalYearLabel } from '#units/fiscal-year.js';
 import type { Ground } from '../ground.js';
+import { laterInWords } from '../later-words.js';
 import type { NextSite, NextYear, SeasonRow } from '../plan-overview.js';
 import { toSettleBefore } from '../unknowns/unknown-rows.js';
 import { costBandOf } from '../years/cost-band.js';
@@ -49,6 +50,7 @@ function nextSite(
   const { campus } = ground;
   const site = candidate(campus, placement.site);
   const openGates = toSettleBefore(ground, site);
+  const later = laterInWords(campus, placement);
   const promises = promiseReasons(ground, placement);
   const weighed = [
     ...promises,
@@ -65,6 +67,7 @@ function nextSite(
       zone: zoneName(ground, site.zone),
       buildType: buildType(campus, placement.buildType).name,
       areaSqFt: site.areaSqFt,
+      ...(later === '' ? {} : { later }),
       cost: costBandOf(ground, placement),
       reasons: sideOf(weighed, 'for'),
       against: sideOf(weighed, 'against'),

@@ -2,7 +2,13 @@ import { buildType } from '#domain/campus.js';
 import type { Commitment, CommitmentTest } from '#domain/commitment.js';
 import { commitmentShortfall } from '#rules/commitment-shortfall.js';
 import { fiscalYearLabel, type FiscalYear } from '#units/fiscal-year.js';
-import { counted, hoursInWords, listInWords, squareFeetInWords } from '#units/in-words.js';
+import {
+  counted,
+  hoursInWords,
+  listInWords,
+  squareFeetInWords,
+  uncapitalized,
+} from '#units/in-words.js';
 import type { Ground } from '../ground.js';
 import { preparedAndPlanted, siteName } from '../site-words.js';
 import { yearsOf } from './yearly.js';
@@ -66,7 +72,7 @@ function namedSentence(ground: Ground, test: TestOf<'named-site'>): string {
   const wanted = test.buildTypes === 'any' || test.buildTypes.includes(place.buildType);
   return wanted
     ? `${name} is ${when}.`
-    : `${name} is ${when}, but as ${buildType(campus, place.buildType).name.toLowerCase()}.`;
+    : `${name} is ${when}, but as ${uncapitalized(buildType(campus, place.buildType).name)}.`;
 }
 
 function areaSentence(test: TestOf<'area'>, missing: number): string {

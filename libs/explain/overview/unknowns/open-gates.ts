@@ -1,7 +1,7 @@
 import { buildType } from '#domain/campus.js';
 import type { CandidateSite, Gate } from '#domain/site.js';
 import { fiscalYearLabel } from '#units/fiscal-year.js';
-import { listInWords } from '#units/in-words.js';
+import { listInWords, uncapitalized } from '#units/in-words.js';
 import type { Ground } from '../ground.js';
 import type { UnknownRow } from '../plan-overview.js';
 import { preparing } from '../site-words.js';
@@ -29,7 +29,7 @@ function consequenceOf(ground: Ground, site: CandidateSite, gate: Gate): string 
   const what =
     barred.length === site.buildTypes.length
       ? 'Nothing is built there'
-      : `Not open to ${listInWords(barred.map((id) => buildType(ground.campus, id).name.toLowerCase()))}`;
+      : `Not open to ${listInWords(barred.map((id) => uncapitalized(buildType(ground.campus, id).name)))}`;
   return gate.plannedClearFrom === undefined
     ? `${what}: no date is set for an answer.`
     : `${what} before ${fiscalYearLabel(gate.plannedClearFrom)}, and then only after a pass.`;

@@ -11,6 +11,7 @@ import { centiHours } from '#units/centihours.js';
 import { yardsToCenti } from '#units/centiyards.js';
 import { cents, centsToDollars } from '#units/cents.js';
 import { monthInWords } from '#units/dates-in-words.js';
+import { uncapitalized } from '#units/in-words.js';
 import { fiscalYearLabel, yearsLater } from '#units/fiscal-year.js';
 import { yearlyPromise } from '../limits/prefix.js';
 import { skippingYears } from '../promises/skipping.js';
@@ -217,7 +218,7 @@ function lighterLevers(campus: Campus, plan: Plan): Lever[] {
   });
   const names = chosen.map(
     ({ site, type }) =>
-      `${site} as ${campus.buildTypes.find((t) => t.id === type)?.name.toLowerCase() ?? type}`,
+      `${site} as ${uncapitalized(campus.buildTypes.find((t) => t.id === type)?.name ?? type)}`,
   );
   return [
     {

@@ -1,7 +1,7 @@
 import type { Campus } from '#domain/campus.js';
 import type { Plan } from '#domain/plan.js';
 import { fiscalYearLabel } from '#units/fiscal-year.js';
-import { counted } from '#units/in-words.js';
+import { counted, uncapitalized } from '#units/in-words.js';
 import { siteName } from '../../overview/site-words.js';
 import { planMeasures, type PlanMeasures } from '../common/plan-measures.js';
 import { changesBetween, changesInWords, type MeasureChange } from '../courses/difference.js';
@@ -50,5 +50,5 @@ function movedSites(campus: Campus, a: Plan, b: Plan): MovedSite[] {
 }
 
 function typeName({ buildTypes }: Campus, id: string): string {
-  return (buildTypes.find((t) => t.id === id)?.name ?? id).toLowerCase();
+  return uncapitalized(buildTypes.find((t) => t.id === id)?.name ?? id);
 }
