@@ -31,6 +31,7 @@ const ours = {
   earlyProven: true,
 };
 
+const NONE = { told: 0, sound: 0 };
 const theirs = run([{ seconds: 40, objective: 1000 }], { objective: 1000, bound: 1100 });
 const contest: Contest = {
   name: 'three sites',
@@ -119,4 +120,12 @@ test('the plot has a line for each plan and bound that was told, a panel for eac
   const both = benchPlot([{ ...contest, peers: [...contest.peers, tightened] }]);
   expect(lines(both)).toHaveLength(3 + 3);
   expect(both).toContain('peers on the tightened model');
+});
+
+test('a proof that there is no plan counts as an answer', () => {
+  const { firstPlan: _, objective: __, bound: ___, ...rest } = ours;
+  const none = { ...rest, ...run([], { ended: 'infeasible', seconds: 4 }), plans: NONE };
+  const alone = { ...contest, ours: none, peers: [] };
+  expect(judge(alone, 'plain').matchedAfter).toBe(4);
+  expect(benchTable([alone])).toContain('| infeasible | 200 | no plan |');
 });

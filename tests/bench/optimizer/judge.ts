@@ -1,5 +1,6 @@
 import { lastOf, type Moment, type PeerRun } from '../peers/outcome.js';
 import type { Contest } from './contest.js';
+import type { OursRun } from './ours.js';
 
 /** A plan within this share of another counts as equal to it. */
 const MATCHED = 1e-4;
@@ -58,7 +59,7 @@ export function judge({ ours, peers }: Contest, formulation: string): Verdict {
   const bestPeer = plans.length > 0 ? Math.max(...plans) : undefined;
   const peerGap = gaps.length > 0 ? Math.min(...gaps) : undefined;
   const ourGap = gapOf(ours);
-  const matchedAfter = bestPeer === undefined ? ours.firstPlan : secondsTo(ours, bestPeer);
+  const matchedAfter = bestPeer === undefined ? firstAnswer(ours) : secondsTo(ours, bestPeer);
   return {
     ...(bestPeer === undefined ? {} : { bestPeer }),
     ...(matchedAfter === undefined ? {} : { matchedAfter }),
@@ -68,6 +69,11 @@ export function judge({ ours, peers }: Contest, formulation: string): Verdict {
       ? {}
       : { gapRatio: Math.max(ourGap, GAP_FLOOR) / Math.max(peerGap, GAP_FLOOR) }),
   };
+}
+
+/** Seconds to any plan, or to a proof that there is none. */
+function firstAnswer({ firstPlan, ended, seconds }: OursRun): number | undefined {
+  return firstPlan ?? (ended === 'infeasible' ? seconds : undefined);
 }
 
 /** Whether ours had the peers' best plan in a tenth of the time; where no peer has a plan, any plan of ours. */

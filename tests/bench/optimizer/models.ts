@@ -29,7 +29,7 @@ export interface WrittenModel {
 }
 
 /** Seconds that writing one model may take, its relaxation included. */
-const SECONDS = 300;
+const SECONDS = 120;
 
 /** Writes every formulation of a campus file that can be written into a folder. */
 export async function writeModels(

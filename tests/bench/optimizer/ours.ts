@@ -95,14 +95,14 @@ export function readOurs(told: readonly Told[], run: ChildRun): OursRun {
   const moments = told.flatMap(({ at, line }) => momentOf(line, at, early));
   const benefit = result?.tiers.find(({ name }) => name === 'benefit');
   return {
-    ended: result?.ending === 'proven' ? 'optimal' : result ? 'stopped' : 'failed',
+    ended: endedAs(result?.ending),
     ending: result?.ending ?? `no result: ${run.lines.at(-1)?.text.slice(0, 200)}`,
     ...checksOf(lines),
     seconds: end?.at ?? run.seconds,
     moments,
     tiers: result?.tiers ?? [],
     held: Object.fromEntries(early.map(({ name, value }) => [name, value])),
-    earlyProven: result !== undefined && result.tiers.slice(0, place).every(({ proven }) => proven),
+    earlyProven: last !== undefined && (result?.tiers ?? []).slice(0, place).every((t) => t.proven),
     ...known({
       firstPlan: told.find(({ line }) => line.kind === 'plan')?.at,
       objective: benefit?.value ?? last?.[place],
@@ -111,6 +111,12 @@ export function readOurs(told: readonly Told[], run: ChildRun): OursRun {
       decisions: result?.decisions,
     }),
   };
+}
+
+function endedAs(ending: Ending | undefined): PeerRun['ended'] {
+  if (ending === undefined) return 'failed';
+  if (ending === 'no-plan') return 'infeasible';
+  return ending === 'proven' ? 'optimal' : 'stopped';
 }
 
 function checksOf(lines: readonly OursLine[]): Pick<OursRun, 'plans' | 'verified'> {

@@ -68,6 +68,7 @@ function runRows(contest: Contest): string[][] {
 }
 
 function verified({ ours: { plans, verified: all } }: Contest): string {
+  if (plans.told === 0) return 'no plan';
   return all ? `yes, ${plans.sound} of ${plans.told}` : `NO, ${plans.sound} of ${plans.told}`;
 }
 
@@ -125,7 +126,7 @@ function goalRow({ contest, model, verdict }: Judged): string[] {
   return [
     contest.name,
     model,
-    ours.earlyProven ? 'yes' : 'no',
+    ours.objective === undefined ? '-' : ours.earlyProven ? 'yes' : 'no',
     share(verdict.bestPeer, ours.objective ?? NaN),
     seconds(verdict.matchedAfter),
     percent(verdict.ourGap),
