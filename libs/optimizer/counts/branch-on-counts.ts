@@ -13,6 +13,9 @@ const ORDER: readonly CountKind[] = [
   'type-in-year',
 ];
 
+/** People are decided before anything else is tried: their fractions hide what sites are worth. */
+const PEOPLE = ORDER.indexOf('held');
+
 /** Columns tried before the first branchings, and before later ones: known ones and others. */
 const FIRST_TRIES = 16;
 const FIRST_NODES = 2;
@@ -161,6 +164,9 @@ class Tree {
   /** Columns worth trying: those that promise most, then those that nothing is known of. */
   private candidates(node: Node): Fraction[] {
     const fractions = this.fractions(node);
+    const people = fractions.filter(({ column }) => this.ranks[column] === PEOPLE);
+    // Latest years first: where nobody is held then, nobody is before.
+    if (people.length > 0) return people.reverse().slice(0, TRIES);
     const known = fractions.filter((f) => this.gains.knows(f));
     const unknown = fractions.filter((f) => !this.gains.knows(f));
     known.sort((a, b) => this.gains.expected(b) - this.gains.expected(a));

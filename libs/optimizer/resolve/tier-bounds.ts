@@ -2,23 +2,24 @@ import type { Ground } from '../columns/add-columns.js';
 import { Board } from '../solve/board.js';
 import { secondsLimit } from '../solve/budget.js';
 import type { Incumbent } from '../solve/incumbent.js';
-import { boundByPeople, Relaxations } from '../solve/part-solve.js';
+import { boundByCounts } from '../solve/bound-by-counts.js';
+import { Relaxations } from '../solve/part-solve.js';
 import { quietSurroundings } from '../solve/quiet-surroundings.js';
 import { tierResult } from '../solve/tier-report.js';
 import { tiersOf } from '../tiers/tier-list.js';
 import type { ResolveOrder } from './order.js';
 import type { ResolveMeans } from './means.js';
 
-/** Branch-and-bound nodes over people for one tier. */
-const PEOPLE_NODES = 400;
+/** Nodes of a tree over counts for one tier. */
+const COUNT_NODES = 100;
 
 /** Share of the time left that one tier before benefit may take, where time is limited. */
 const EARLY_SHARE = 0.5;
 
 /**
  * How good a plan could be in each tier up to benefit, with the tiers before it held at a plan's
- * values: so a bound holds for plans that are as good in those. By relaxation, and before benefit with
- * people whole and sites in parts as well.
+ * values: so a bound holds for plans that are as good in those. By relaxation, and before benefit by
+ * counts as well.
  */
 export function tierBounds(
   ground: Ground,
@@ -37,8 +38,8 @@ export function tierBounds(
     if (isKnown || board.closeEnough(place)) continue;
     relaxations.of(place, secondsLimit(board.secondsLeft()));
     if (place === board.benefit || board.closeEnough(place) || board.shouldStop()) continue;
-    const share = secondsLimit(board.secondsLeft() * EARLY_SHARE);
-    boundByPeople(board, place, { nodes: PEOPLE_NODES, ...share });
+    const seconds = board.secondsLeft() * EARLY_SHARE;
+    boundByCounts(board, place, { seconds, nodes: COUNT_NODES });
   }
   return tiers.map((tier, place) => {
     if (place > board.benefit) return null;

@@ -3,9 +3,10 @@ import { readDecisions } from '../model/read-decisions.js';
 import type { Board } from './board.js';
 import { oneBetter, question } from './part-solve.js';
 import type { Relaxation } from './solve-tier.js';
+import { tighterBound } from './tier-report.js';
 
 /** Seconds between two tellings of prices. */
-const TELL_SECONDS = 2;
+const TELL_SECONDS = 0.2;
 
 /** Share of one by which a count of sites must be better to be another. */
 const DOUBT = 1e-6;
@@ -44,8 +45,11 @@ export function boundByCounts(
     shouldStop: over,
     secondsLeft: () => until - around.elapsed(),
     onBound: (bound, outcome) => {
+      if (!Number.isFinite(bound)) return;
+      const before = board.bounds.of(place, board.best?.values ?? []);
       board.noteBound({ place, held, bound });
-      if (place !== board.benefit || around.elapsed() < tellFrom) return;
+      const isNews = tighterBound(tier, bound, before) === bound;
+      if (place !== board.benefit || !isNews || around.elapsed() < tellFrom) return;
       tellFrom = around.elapsed() + TELL_SECONDS;
       board.tellPrices(place, relaxationOf(board, outcome()));
     },

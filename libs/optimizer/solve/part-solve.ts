@@ -86,34 +86,6 @@ export function solvePart(board: Board, place: number, part: Part): PartOutcome 
   return { ...outcome, exact };
 }
 
-/**
- * Bounds a tier with sites in parts and people whole. Fractions of people are what makes a plain
- * relaxation weak, and there are few of them to branch on, so this closes most of the gap soonest.
- */
-export function boundByPeople(board: Board, place: number, limits: SolveLimits): void {
-  const tier = board.on.tiers[place];
-  const value = board.best?.values[place];
-  if (!tier || value === undefined) return;
-  const held = board.held(place);
-  const asked = question(board, place);
-  const better = value === 1 ? oneBetter(tier, value) : undefined;
-  const note = (bound: number | null) => {
-    if (bound !== null) board.noteBound({ place, held, bound });
-  };
-  const outcome = solveTier({
-    ...asked,
-    ground: { ...asked.ground, livesInParts: true },
-    ...(better === undefined ? {} : { held: new Map([...asked.held, [tier.name, better]]) }),
-    limits,
-    shouldStop: () => board.isOver(place, held),
-    onBound: note,
-    onDecisions: () => undefined,
-  });
-  if (outcome.ended !== 'infeasible') note(outcome.bound);
-  else if (better !== undefined) note(value);
-  else throw contradiction(tier.name);
-}
-
 /** The benefit model in which a tier before benefit is one better than the best plan has it. */
 export interface Reach {
   readonly held: HeldTiers;
