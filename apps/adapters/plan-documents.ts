@@ -1,5 +1,6 @@
 import { digestOf } from '#contracts/canonical.js';
 import { documentSource, type DocumentSource } from '#planning/documents/document-source.js';
+import { planAnswers } from '#planning/documents/plan-answers.js';
 import {
   documentOf,
   fileNameOf,
@@ -55,10 +56,11 @@ export const documentWriter: DocumentWriter = {
   },
 };
 
-function sourceOf({ campus: campusDocument, plan, overview }: PlanJson): DocumentSource {
+function sourceOf({ campus: campusDocument, plan, overview, answers }: PlanJson): DocumentSource {
   const saved = savedPlan(plan, campusOf(campusDocument));
   return documentSource({
     ...{ campus: saved.campus, plan: saved.plan },
     overview: overviewOf(overview),
+    answers: planAnswers(answers),
   });
 }

@@ -1,6 +1,7 @@
 import { InvalidArgumentError, Option, type Command } from 'commander';
 import { documentKinds, PAPERS, type DocumentKind } from '#planning/ports/document-writer.js';
 import { documents, type DocumentsOptions } from './commands/documents.js';
+import { solveSeconds } from './option-values.js';
 import type { Output } from './output.js';
 
 /** The command that writes documents. */
@@ -17,6 +18,11 @@ export function addDocumentCommands(
     .option(
       '--final',
       'write them as approved; refused, with the reasons, where something is missing',
+    )
+    .option(
+      '--with-answers [seconds]',
+      'first ask next-site, limits, additions, promises, and futures of the plan, with so many seconds for each (default 28), and print the answers',
+      solveSeconds,
     )
     .option('--approved-by <name>', 'who approved them, printed on every page; with --final')
     .action(async (campus: string, plan: string, options: DocumentsOptions) =>

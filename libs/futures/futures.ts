@@ -5,7 +5,7 @@ import type { FutureRunner, Policy } from './order.js';
 import type { FuturesAnswer, FuturesResult } from './results/answer.js';
 import { pairedResult } from './results/pair.js';
 import { summarize } from './results/summarize.js';
-import { aboutShare } from './results/words.js';
+import { aboutShare } from '#units/sampled-in-words.js';
 import { NO_CHANCE, oddsOf } from './sampling/odds.js';
 import { sampleWorld } from './sampling/world.js';
 import type { Outcome } from './stress/outcome.js';

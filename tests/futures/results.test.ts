@@ -2,7 +2,7 @@ import { qbeta, qbinom } from 'lib-r-math.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { sampledQuantile, sampledShare } from '#futures/results/share.js';
-import { quantileInWords, shareInWords } from '#futures/results/words.js';
+import { quantileInWords, shareInWords } from '#units/sampled-in-words.js';
 
 describe('what sampling leaves open', () => {
   it.each([

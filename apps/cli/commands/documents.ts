@@ -1,14 +1,21 @@
 import { mkdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { checkPlanFile } from '#planning/check-plan-file.js';
+import type { JsonDocument } from '#planning/json-document.js';
+import { DOCUMENT_QUESTIONS, planAnswers } from '#planning/documents/plan-answers.js';
 import { documentSource, type DocumentSource } from '#planning/documents/document-source.js';
 import { siteDocuments, usualDocuments } from '#planning/documents/plan-documents.js';
 import { refusals } from '#planning/documents/release-check.js';
 import { overviewDocument, overviewOf } from '#planning/overview-document.js';
 import type { DocumentKind, DocumentWish, Paper } from '#planning/ports/document-writer.js';
+import type { ExplanationProgress } from '#planning/ports/explanation-store.js';
+import type { ExplainingJob } from '#planning/ports/explaining.js';
 import type { Edition } from '#report/document/edition.js';
+import type { PlanAnswers } from '#report/parts/plan-answers.js';
 import { drawDocument, editionOf } from '../../adapters/plan-documents.js';
+import { threadExplaining } from '../../adapters/thread-explaining.js';
 import { reportOf } from '../../adapters/saved-plan.js';
+import { stepPrinter } from '../ask.js';
 import { CommandFailure, EXIT } from '../exit-codes.js';
 import { asJson, type Output } from '../output.js';
 import { breachLines } from '../problem-lines.js';
@@ -24,6 +31,8 @@ export interface DocumentsOptions {
   /** Write them as approved, not as drafts; refused where something is missing. */
   readonly final?: true;
   readonly approvedBy?: string;
+  /** Ask what documents answer first; a number: seconds for each question. Left out: nothing is asked. */
+  readonly withAnswers?: true | number;
   readonly json?: true;
 }
 
@@ -41,7 +50,8 @@ export async function documents(
     throw new CommandFailure(EXIT.checkFailed, [refusal, ...breachLines(breaches)]);
   }
   const overview = overviewOf(overviewDocument(campus, plan, reportOf(file)));
-  const source = documentSource({ campus, plan, overview });
+  const answers = await answersFor({ campus: input.document, plan: file }, options, output);
+  const source = documentSource({ campus, plan, overview, answers });
   const wishes = wishesOf(source, options);
   const edition: Edition = {
     ...editionOf(file, source),
@@ -61,6 +71,30 @@ export async function documents(
   output.out(options.json ? asJson({ documents: written }) : text);
   return EXIT.fine;
 }
+
+/** Seconds for each question, unless told otherwise. */
+const QUESTION_SECONDS = 28;
+
+/** Answers to the questions that documents show, one after the other. */
+async function answersFor(
+  of: { readonly campus: unknown; readonly plan: unknown },
+  { withAnswers }: DocumentsOptions,
+  output: Output,
+): Promise<PlanAnswers> {
+  if (withAnswers === undefined) return {};
+  const seconds = withAnswers === true ? QUESTION_SECONDS : withAnswers;
+  const step = stepPrinter(output);
+  const onProgress = ({ message, share }: ExplanationProgress) => step(message, share);
+  const signal = new AbortController().signal;
+  const byKind: Record<string, JsonDocument> = {};
+  for (const kind of DOCUMENT_QUESTIONS) {
+    const job = { ...(of as Asked), question: { kind }, seconds };
+    byKind[kind] = await threadExplaining.explain(job, { signal, onProgress });
+  }
+  return planAnswers(byKind);
+}
+
+type Asked = Pick<ExplainingJob, 'campus' | 'plan'>;
 
 function wishesOf(source: DocumentSource, { only, site }: DocumentsOptions): DocumentWish[] {
   const usual = usualDocuments(source);

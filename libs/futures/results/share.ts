@@ -1,10 +1,6 @@
-/** A share of sampled futures with what sampling leaves open. Shares from 0 to 1. */
-export interface SampledShare {
-  readonly share: number;
-  /** Wilson interval, 95 %. */
-  readonly low: number;
-  readonly high: number;
-}
+import type { SampledQuantile, SampledShare } from '#units/sampled-in-words.js';
+
+export type { SampledQuantile, SampledShare } from '#units/sampled-in-words.js';
 
 /** Standard normal quantile of a two-sided 95 % interval. */
 const Z = 1.959964;
@@ -24,13 +20,6 @@ export function sampledShare(count: number, of: number): SampledShare {
     low: count === 0 ? 0 : Math.max(0, center - half),
     high: count === of ? 1 : Math.min(1, center + half),
   };
-}
-
-/** A quantile of a sample with what sampling leaves open. */
-export interface SampledQuantile {
-  readonly value: number;
-  readonly low: number;
-  readonly high: number;
 }
 
 /**

@@ -32,12 +32,15 @@ interface SitesOfKind {
 const MAKERS: Readonly<Record<DocumentKind, Maker>> = {
   'administration-brief': {
     title: 'Administration brief',
-    make: ({ overview }, edition) => administrationBrief(overview, edition),
+    make: ({ overview, answers }, edition) => administrationBrief(overview, edition, answers),
   },
   'long-range-plan': {
     title: 'Long-range plan',
-    make: ({ overview, campus, ground }, edition) =>
-      longRangePlan({ overview, campus, places: campusPlaces(ground()) }, edition),
+    make: ({ overview, campus, ground, answers }, edition) => {
+      const futures = answers?.futures ? { futures: answers.futures } : {};
+      const places = campusPlaces(ground());
+      return longRangePlan({ overview, campus, places, ...futures }, edition);
+    },
   },
   'donor-prospectus': {
     title: 'Donor prospectus',

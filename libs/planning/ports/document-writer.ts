@@ -36,6 +36,8 @@ export interface PlanJson {
   readonly campus: JsonDocument;
   readonly plan: JsonDocument;
   readonly overview: JsonDocument;
+  /** Answers about the plan, by the kind of question. */
+  readonly answers: Readonly<Record<string, JsonDocument>>;
 }
 
 /** A document that can be written of a plan. */

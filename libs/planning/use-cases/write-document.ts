@@ -1,3 +1,4 @@
+import { newestAnswers } from '../documents/plan-answers.js';
 import type { CampusStore } from '../ports/campus-store.js';
 import type {
   DocumentWriter,
@@ -6,6 +7,7 @@ import type {
   PlanJson,
   WrittenDocument,
 } from '../ports/document-writer.js';
+import type { ExplanationStore } from '../ports/explanation-store.js';
 import type { PlanStore } from '../ports/plan-store.js';
 import { planWithCampus } from './plan-with-campus.js';
 
@@ -13,6 +15,7 @@ interface Ports {
   readonly campuses: CampusStore;
   readonly plans: PlanStore;
   readonly writer: DocumentWriter;
+  readonly explanations: Pick<ExplanationStore, 'listOf'>;
 }
 
 export type WriteOutcome =
@@ -44,5 +47,6 @@ async function planJson(ports: Ports, planId: string): Promise<PlanJson | null> 
   const found = await planWithCampus(ports, planId);
   if (found === null) return null;
   const { campus, plan } = found;
-  return { campus: campus.document, plan: plan.plan, overview: plan.overview };
+  const answers = newestAnswers(await ports.explanations.listOf(planId));
+  return { campus: campus.document, plan: plan.plan, overview: plan.overview, answers };
 }

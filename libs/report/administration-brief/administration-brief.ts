@@ -6,24 +6,30 @@ import { aboutBlocks } from '../parts/about.js';
 import { askBlocks } from '../parts/asks.js';
 import { decisionBlocks } from './decision.js';
 import { limitBlocks } from '../parts/limits.js';
+import type { PlanAnswers } from '../parts/plan-answers.js';
 import { nextSiteBlocks } from './next-site.js';
 import { optionBlocks } from '../parts/options.js';
 import { promiseBlocks } from './promises.js';
 import { sourceBlocks } from '../parts/sources.js';
 import { timelineBlocks } from '../parts/timeline.js';
+import { questionBlocks } from './questions.js';
 import { unknownBlocks } from './unknowns.js';
 
 /**
  * The brief for those who decide on money and positions: the decision sought, the next site with what
- * speaks for and against it, the timeline, the care that follows, and what is not known. It says what
+ * speaks for and against it, the timeline, the care that follows, what is not known, and what was asked. It says what
  * the overview says and works out nothing of its own.
  */
-export function administrationBrief(overview: PlanOverview, edition: Edition): PlanDocument {
+export function administrationBrief(
+  overview: PlanOverview,
+  edition: Edition,
+  answers: PlanAnswers = {},
+): PlanDocument {
   const { campus, firstYear, lastYear } = overview;
   return planDocument(overview, edition, {
     title: 'Administration brief',
     subject: `${campus.name}: landscape plan, ${firstYear} to ${lastYear}`,
-    blocks: blocksOf(overview),
+    blocks: [...blocksOf(overview), ...questionBlocks(answers, campus.dataDate)],
   });
 }
 

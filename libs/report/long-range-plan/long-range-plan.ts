@@ -1,6 +1,7 @@
 import type { Campus } from '#domain/campus.js';
 import type { CampusPlaces } from '#explain/documents/long-range/campus-places.js';
 import type { PlanOverview } from '#explain/overview/plan-overview.js';
+import type { FuturesAnswer } from '#futures/results/answer.js';
 import { counted, dollarsInWords, squareFeetInWords } from '#units/in-words.js';
 import { planDocument, type Edition } from '../document/edition.js';
 import { bold } from '../document/inline.js';
@@ -25,6 +26,8 @@ export interface LongRangeSource {
   readonly overview: PlanOverview;
   readonly campus: Campus;
   readonly places: CampusPlaces;
+  /** How it fares in sampled futures. Left out: not asked. */
+  readonly futures?: FuturesAnswer;
 }
 
 /** All of a plan for the committee that keeps it: years, map, promises, doubts, and what it rests on. */
@@ -45,7 +48,7 @@ export function longRangePlan(source: LongRangeSource, edition: Edition): PlanDo
       ...cautionBox('wherever sites are built', overview.cautions),
       heading(1, 'What was promised'),
       commitmentTable(overview, campus.commitments),
-      ...uncertaintyBlocks(overview, places),
+      ...uncertaintyBlocks(overview, places, source.futures),
       ...assumptionBlocks(campus),
       ...aboutBlocks(),
       ...appendixBlocks(overview),

@@ -1,5 +1,19 @@
-import { wholeInWords } from '#units/in-words.js';
-import type { SampledQuantile, SampledShare } from './share.js';
+import { wholeInWords } from './in-words.js';
+
+/** A share of sampled futures with what sampling leaves open. Shares from 0 to 1. */
+export interface SampledShare {
+  readonly share: number;
+  /** Wilson interval, 95 %. */
+  readonly low: number;
+  readonly high: number;
+}
+
+/** A quantile of a sample with what sampling leaves open. */
+export interface SampledQuantile {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+}
 
 /** Steps of percent that a share is told in: the smallest that is no finer than half of its error. */
 const PERCENT_STEPS = [1, 2, 5, 10, 20];
