@@ -25,6 +25,12 @@ test('a run that is over is not run again, one that failed is', async () => {
   expect(await new KeptRuns(folder, 'run').get('a', again)).toEqual(run('stopped'));
 });
 
+test('models that could not be written are written again', async () => {
+  const kept = new KeptRuns(folder, 'run');
+  await kept.get<string[]>('models', () => Promise.resolve([]));
+  expect(await kept.get('models', () => Promise.resolve(['plain']))).toEqual(['plain']);
+});
+
 test('where only kept runs are wanted nothing is run', async () => {
   const never = () => Promise.reject(new Error('it was run'));
   expect(await new KeptRuns(folder, 'only-kept').get('a', never)).toBeUndefined();

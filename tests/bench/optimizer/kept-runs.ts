@@ -27,7 +27,9 @@ export class KeptRuns {
   }
 }
 
+/** A run that ended as failed, or a list that came out empty. */
 function hasFailed(made: object): boolean {
+  if (Array.isArray(made)) return made.length === 0;
   return (made as Partial<PeerRun>).ended === 'failed';
 }
 
