@@ -50,4 +50,50 @@ describe('Positions on benefit', () => {
     expect(weights(taken('lawn', own))).toEqual({ area: 100, food: 0 });
     expect(positionsOf(own)[0]).toBe('lawn');
   });
+
+  test('what it puts first shares half of the points, evenly where the file gives it none', () => {
+    const [area] = campus.benefit.criteria;
+    const criteria = [
+      { ...area!, id: 'lessons', measure: 'teaching' as const, weight: 0 },
+      { ...area!, id: 'walkers', measure: 'walkers-per-day' as const, weight: 0 },
+      { ...area!, id: 'area', weight: 100 },
+      { ...area!, id: 'spare', weight: 0 },
+    ];
+    const of = { ...campus, benefit: { ...campus.benefit, criteria } };
+    const first = { lessons: 25, walkers: 25 };
+    expect(weights(taken('teaching-first', of))).toEqual({ ...first, area: 50, spare: 0 });
+    const rest = criteria.map((c) => ({ ...c, weight: c.id === 'lessons' ? 100 : 0 }));
+    const alone = { ...campus, benefit: { ...campus.benefit, criteria: rest } };
+    expect(weights(taken('teaching-first', alone))).toEqual({
+      lessons: 100,
+      walkers: 0,
+      area: 0,
+      spare: 0,
+    });
+  });
+
+  test('care avoided is measured as the campus states it, or else where there is care at all', () => {
+    const [area] = campus.benefit.criteria;
+    const criteria = [
+      area!,
+      { ...area!, id: 'ease', measure: 'care-avoided' as const, weight: 40 },
+    ];
+    const of = { ...campus, benefit: { ...campus.benefit, criteria } };
+    expect(weights(taken('least-care', of))).toEqual({ ease: 50, area: 50 });
+    const bare = tinyCampus({ buildTypes: [] });
+    expect(positionsOf(bare)).toEqual(['kitchen-first']);
+    expect(takePosition(bare, 'least-care')).toHaveProperty('reason');
+    const made = taken('least-care').benefit.criteria.find(({ id }) => id === 'care-avoided');
+    expect(made).toMatchObject({ whenUnknown: 0, provenance: { basis: 'judgement' } });
+  });
+
+  test('each position of the campus has its own weights', () => {
+    const positions = [
+      { id: 'lawn', name: 'Lawn', weights: { area: 100 } },
+      { id: 'pantry', name: 'Pantry', weights: { food: 100 } },
+    ];
+    const own = { ...campus, benefit: { ...campus.benefit, positions } };
+    expect(weights(taken('pantry', own))).toEqual({ area: 0, food: 100 });
+    expect(weights(taken('kitchen-first', own))).toEqual({ area: 50, food: 50 });
+  });
 });
