@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { MeasuredValue } from '#domain/measured.js';
 import {
   coefficient,
   coefficientNode,
@@ -10,6 +11,8 @@ import { type DefaultKey, DEFAULTS } from '#estimating/defaults/defaults.data.js
 import { inputFindings } from '#estimating/defaults/input-findings.js';
 import { INPUT_RANGES } from '#estimating/defaults/input-ranges.data.js';
 import type { DefaultRow } from '#estimating/defaults/row.js';
+import { overridesAt } from '#estimating/defaults/overrides-at.js';
+import { tinySite } from '../support/tiny/tiny-campus.js';
 import { LOCKED_DEFAULTS } from './defaults.locked.data.js';
 
 const ROWS = Object.entries(DEFAULTS) as [DefaultKey, DefaultRow][];
@@ -168,5 +171,30 @@ describe('typed values', () => {
       'ph',
       'depthInches',
     ]);
+  });
+});
+
+describe('what is left out', () => {
+  const measured = (coefficient: string, value: number): MeasuredValue => ({
+    coefficient,
+    value,
+    unit: 'lb/cu yd',
+    source: 'scale tickets',
+    date: '2026-10-02',
+  });
+
+  test('is no finding', () => {
+    expect(inputFindings({ ph: undefined } as never)).toEqual([]);
+    expect(overrideFindings({ 'density.compost': undefined } as never)).toEqual([]);
+  });
+
+  test('leaves the defaults, for a campus and for a site of it', () => {
+    expect(overridesAt({})).toEqual({});
+    expect(overridesAt({}, tinySite('A'))).toEqual({});
+    const campus = { overrides: [measured('density.compost', 1150), measured('no.such', 3)] };
+    expect(Object.keys(overridesAt(campus))).toEqual(['density.compost']);
+    expect(coefficient('density.compost', overridesAt(campus))).toBe(1150);
+    const site = tinySite('A', { overrides: [measured('density.compost', 900)] });
+    expect(coefficient('density.compost', overridesAt(campus, site))).toBe(900);
   });
 });
