@@ -1,25 +1,14 @@
 import type { BuildType } from '#domain/build-type.js';
 import type { Campus } from '#domain/campus.js';
-import {
-  CARE_CLASSES,
-  PROFILE_PARTS,
-  SETTLED_AGE,
-  typeProfile,
-} from '../site-charges/type-profile.js';
+import { PROFILE_PARTS, settledCare, typeProfile } from '../site-charges/type-profile.js';
 
 /** Area that the reference of care avoided stands for, in square feet. */
 const REFERENCE_SQ_FT = 10_000;
 
 /** Hours a year of settled care and harvest of a build type, per 1,000 sf. */
 function settledHours(campus: Campus, type: BuildType): number {
-  const profile = typeProfile(campus, type);
-  return campus.calendar.seasons.reduce(
-    (sum, _, order) =>
-      sum +
-      CARE_CLASSES.reduce((hours, c) => hours + profile.care(c, SETTLED_AGE, order), 0) /
-        PROFILE_PARTS,
-    0,
-  );
+  const seasons = campus.calendar.seasons.length;
+  return settledCare(typeProfile(campus, type), seasons) / PROFILE_PARTS;
 }
 
 function heaviest(campus: Campus): number {

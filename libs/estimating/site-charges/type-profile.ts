@@ -5,7 +5,10 @@ import type { CompostGrade } from '#domain/compost.js';
 import { careHoursPer1000SqFt } from '../care-hours/decay.js';
 import { SQUARE_FOOT_INCHES_PER_CUBIC_YARD } from '../takeoff/layers.js';
 
-/** From this age on, in years, care is taken as settled at the level of this age. */
+/**
+ * From this age on, in years, care is taken as settled at the level of this age: what is left then of the
+ * first years' extra care is less than anyone could measure. By judgement, no source.
+ */
 export const SETTLED_AGE = 20;
 
 export const CARE_CLASSES = ['care-food', 'care-other', 'harvest'] as const;
@@ -39,6 +42,15 @@ export interface TypeProfile {
 /** Hundredths that serve an amount in fine parts, rounded up once for all sites together. */
 export function hundredthsFor(fine: number): number {
   return Math.ceil(fine / FINE_PER_HUNDREDTH);
+}
+
+/** Ten-thousandths of an hour a year of settled care and harvest, for each 1,000 square feet. */
+export function settledCare(profile: TypeProfile, seasons: number): number {
+  let parts = 0;
+  for (let order = 0; order < seasons; order++) {
+    for (const c of CARE_CLASSES) parts += profile.care(c, SETTLED_AGE, order);
+  }
+  return parts;
 }
 
 const profiles = new WeakMap<Campus, Map<string, TypeProfile>>();

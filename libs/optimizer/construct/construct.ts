@@ -1,5 +1,5 @@
 import type { Lifecycle } from '#rules/columns.js';
-import { CARE_CLASSES, SETTLED_AGE } from '#estimating/site-charges/type-profile.js';
+import { settledCare } from '#estimating/site-charges/type-profile.js';
 import { emptyState, type SearchState } from '../search/state.js';
 import type { Tables } from '../search/tables.js';
 import { mustHave, promisedByYear, type NamedStrength } from './musts.js';
@@ -26,14 +26,8 @@ function lightestCare(life: Lifecycle): number {
 }
 
 /** Fine parts of the hours a year that a life asks for once its care is settled. */
-export function settledHours(life: Lifecycle): number {
-  let hours = 0;
-  for (const c of CARE_CLASSES) {
-    for (let order = 0; order < life.charges.supplies.length; order++) {
-      hours += life.charges.areaSqFt * life.charges.profile.care(c, SETTLED_AGE, order);
-    }
-  }
-  return hours;
+export function settledHours({ charges }: Lifecycle): number {
+  return charges.areaSqFt * settledCare(charges.profile, charges.supplies.length);
 }
 
 /**

@@ -8,19 +8,18 @@ import { escalationFactor } from '#estimating/cost/escalation.js';
 import { coefficient } from '#estimating/defaults/coefficients.js';
 import { overridesAt } from '#estimating/defaults/overrides-at.js';
 import { moneyNeeds } from '#estimating/plan-needs/money-needs.js';
+import { SETTLED_AGE } from '#estimating/site-charges/type-profile.js';
 import { centsToDollars, sumCents } from '#units/cents.js';
 import { fiscalYearLabel } from '#units/fiscal-year.js';
 import { counted, listInWords, percentInWords, wholeInWords } from '#units/in-words.js';
 import type { Ground } from '../../overview/ground.js';
 import { careHoursAt } from '../../overview/labor/busy-season.js';
 import { costBandOf } from '../../overview/years/cost-band.js';
-import { builtParts, partHours, yearsLaterOf } from '../built-parts.js';
+import { builtParts, partHours, yearsLaterOf } from '../../overview/built-parts.js';
 import type { GiftLine, GiftPackage, GiftPackages } from './gift-packages.js';
 
 /** Years of care in the package that builds a place. */
 const CARE_YEARS = 10;
-/** The age at which care is taken as settled for an endowment. */
-const GROWN_AGE = 10;
 
 const GIVEN: ReadonlySet<Fund['kind']> = new Set(['gift', 'reunion-gift', 'grant']);
 
@@ -79,7 +78,7 @@ function suppliesOf({ charges }: Ground, { site, buildType }: Placement): number
 
 function grownYear(ground: Ground, placement: Placement): GiftLine[] {
   const { campus } = ground;
-  const hours = hoursAt(ground, placement, GROWN_AGE);
+  const hours = hoursAt(ground, placement, SETTLED_AGE);
   const rate = hourRate(ground, placement);
   const of = fiscalYearLabel(campus.calendar.priceYear);
   return [

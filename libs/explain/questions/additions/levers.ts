@@ -7,6 +7,7 @@ import type { Plan } from '#domain/plan.js';
 import { firstStartYear } from '#estimating/season-supply/positions.js';
 import { possibleLifecycles } from '#optimizer/columns/lifecycles.js';
 import { campusCharges } from '#estimating/site-charges/campus-charges.js';
+import { settledCare } from '#estimating/site-charges/type-profile.js';
 import { centiHours } from '#units/centihours.js';
 import { yardsToCenti } from '#units/centiyards.js';
 import { cents, centsToDollars } from '#units/cents.js';
@@ -186,16 +187,7 @@ function lighterLevers(campus: Campus, plan: Plan): Lever[] {
   const charges = campusCharges(campus);
   const settled = (site: string, type: string) => {
     const { areaSqFt, profile } = charges.of(site, type);
-    const seasons = campus.calendar.seasons.map((_, order) => order);
-    return seasons.reduce(
-      (sum, order) =>
-        sum +
-        areaSqFt *
-          (profile.care('care-food', 10, order) +
-            profile.care('care-other', 10, order) +
-            profile.care('harvest', 10, order)),
-      0,
-    );
+    return areaSqFt * settledCare(profile, campus.calendar.seasons.length);
   };
   const possible = possibleLifecycles(campus, charges);
   const named = new Set(
