@@ -1,7 +1,8 @@
-import type { Placement } from '#domain/plan.js';
+import { preparedYears, type Placement } from '#domain/plan.js';
 import type { PlacedPart } from '#estimating/site-charges/placed-parts.js';
 import { CARE_CLASSES, FINE_PARTS } from '#estimating/site-charges/type-profile.js';
-import type { Ground } from '../overview/ground.js';
+import type { FiscalYear } from '#units/fiscal-year.js';
+import type { Ground } from './ground.js';
 
 /** The pieces of a site as it is built, at once or in halves, whatever a later change makes of them. */
 export function builtParts(
@@ -9,6 +10,16 @@ export function builtParts(
   { change: _, ...built }: Placement,
 ): readonly PlacedPart[] {
   return charges.parts(built);
+}
+
+/** What of it is prepared in one year: all, or one half. */
+export function partsIn(
+  ground: Ground,
+  placement: Placement,
+  year: FiscalYear,
+): readonly PlacedPart[] {
+  const place = preparedYears(placement).indexOf(year);
+  return builtParts(ground, placement).slice(place, place + 1);
 }
 
 /** Years from the first planting of a site to that of a piece: 0, or more for a second half. */

@@ -7,6 +7,7 @@ import {
   type Calendar,
 } from '#domain/calendar.js';
 import type { Campus } from '#domain/campus.js';
+import { preparedYears, type Placement } from '#domain/plan.js';
 import { dayInWords } from '#units/dates-in-words.js';
 import { addMonths } from '#units/months.js';
 import { fiscalYearLabel, yearsLater, type FiscalYear } from '#units/fiscal-year.js';
@@ -15,6 +16,14 @@ import { fiscalYearLabel, yearsLater, type FiscalYear } from '#units/fiscal-year
 export function siteName(campus: Campus, id: string): string {
   const site = [...campus.candidates, ...campus.existing].find((s) => s.id === id);
   return site ? `${id} ${site.name}` : id;
+}
+
+const HALVES = ['first half', 'second half'];
+
+/** `East Hall Court`, or `East Hall Court, first half` where half of it is prepared in the year. */
+export function nameOfPart(name: string, placement: Placement, year: FiscalYear): string {
+  if (placement.secondHalf === undefined) return name;
+  return `${name}, ${HALVES[preparedYears(placement).indexOf(year)] ?? ''}`;
 }
 
 /** `prepared fall 2027 (FY28) and planted spring 2028`. */

@@ -1,20 +1,18 @@
 import { lastBuildYear } from '#domain/calendar.js';
 import { fiscalYear, fiscalYearLabel, type FiscalYear } from '#units/fiscal-year.js';
 import type { Campus } from '#domain/campus.js';
+import type { CommitmentTest } from '#domain/commitment.js';
+import type { Plan } from '#domain/plan.js';
 import { countsIn, standsThrough } from '../counting.js';
 import type { Measure } from '../shortfall.js';
 
+type YearlyTest = Extract<CommitmentTest, { kind: 'sites-each-year' }>;
+
 /** Sites missing, summed over the years that the promise covers within the horizon. */
 export const sitesEachYearShortfall: Measure<'sites-each-year'> = (campus, plan, test) => {
-  const areas = new Map(campus.candidates.map((s) => [s.id, s.areaSqFt]));
   const years = promisedYears(campus, test.from, test.to);
   const missing = years.map((year) => {
-    const counted = plan.decisions.placements.filter(
-      (p) =>
-        countsIn(p, areas.get(p.site) ?? 0, test.countsFromSqFt) === year &&
-        (test.returnedCounts || standsThrough(campus, p)),
-    ).length;
-    return { year, sites: Math.max(0, test.count - counted) };
+    return { year, sites: Math.max(0, test.count - sitesCounted({ campus, plan }, test, year)) };
   });
   return {
     amount: missing.reduce((sum, m) => sum + m.sites, 0),
@@ -23,6 +21,20 @@ export const sitesEachYearShortfall: Measure<'sites-each-year'> = (campus, plan,
     where: missing.filter((m) => m.sites > 0).map((m) => fiscalYearLabel(m.year)),
   };
 };
+
+/** Sites of a plan that count in one year. */
+export function sitesCounted(
+  { campus, plan }: { readonly campus: Campus; readonly plan: Plan },
+  { countsFromSqFt, returnedCounts }: YearlyTest,
+  year: FiscalYear,
+): number {
+  const areas = new Map(campus.candidates.map((s) => [s.id, s.areaSqFt]));
+  return plan.decisions.placements.filter(
+    (p) =>
+      countsIn(p, areas.get(p.site) ?? 0, countsFromSqFt) === year &&
+      (returnedCounts || standsThrough(campus, p)),
+  ).length;
+}
 
 function promisedYears(campus: Campus, from: FiscalYear, to: FiscalYear): FiscalYear[] {
   const first = Math.max(from, campus.calendar.firstYear);

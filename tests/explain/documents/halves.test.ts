@@ -9,6 +9,7 @@ import { giftPackages } from '#explain/documents/gifts/compute-gifts.js';
 import { siteDossier } from '#explain/documents/dossier/compute-dossier.js';
 import { workYear } from '#explain/documents/work-year/compute-work-year.js';
 import { groundOf } from '#explain/overview/ground.js';
+import { yearRows } from '#explain/overview/years/year-rows.js';
 import { completePlan } from '#optimizer/allocate/complete-plan.js';
 import { fiscalYear } from '#units/fiscal-year.js';
 import { smallCampus } from '../../support/small-campus.js';
@@ -53,6 +54,48 @@ describe('a site built in two halves, two years apart', () => {
     expect(half?.areaSqFt).toBeCloseTo(Math.floor(whole / 2), 0);
     expect(half!.takeoff.compostCuYd / all!.takeoff.compostCuYd).toBeCloseTo(0.5, 1);
     expect(half!.prepareHours / all!.prepareHours).toBeCloseTo(0.5, 1);
+  });
+
+  test('stands in the rows of both years, each with its half of ground and capital', () => {
+    const rows = yearRows(halves).flatMap(({ year, sites }) => sites.map((s) => ({ year, ...s })));
+    expect(rows.map(({ year, name }) => `${year} ${name}`)).toEqual([
+      `FY28 ${site.name}, first half`,
+      `FY30 ${site.name}, second half`,
+    ]);
+    expect(rows.reduce((sum, { areaSqFt }) => sum + areaSqFt, 0)).toBeCloseTo(site.areaSqFt, 6);
+    const [once] = yearRows(atOnce)[0]!.sites;
+    expect(rows[0]!.cost.likely / once!.cost.likely).toBeCloseTo(0.5, 1);
+    expect(rows[1]!.cost.likely).toBeCloseTo(
+      (once!.cost.likely - rows[0]!.cost.likely) * (1 + campus.escalation.construction) ** 2,
+      0,
+    );
+    expect(rows[1]!.cost.dollarsOf).toBe('FY30');
+  });
+
+  test('counts for a promise once, in the year in which enough of it is prepared', () => {
+    const half = Math.floor(whole / 2);
+    const counting = (countsFromSqFt: number) => {
+      const promises = campus.commitments.map((c) =>
+        c.test.kind === 'sites-each-year' ? { ...c, test: { ...c.test, countsFromSqFt } } : c,
+      );
+      const rows = yearRows({ ...halves, campus: { ...campus, commitments: promises } });
+      return rows
+        .slice(0, 3)
+        .map(({ promiseKept, sites }) => [
+          promiseKept,
+          sites.filter((s) => s.countsTowardsPromise).length,
+        ]);
+    };
+    expect(counting(half)).toEqual([
+      [true, 1],
+      [false, 0],
+      [false, 0],
+    ]);
+    expect(counting(half + 1)).toEqual([
+      [false, 0],
+      [false, 0],
+      [true, 1],
+    ]);
   });
 
   test('is given two years less of care for the second half', () => {

@@ -19,7 +19,7 @@ import { toSettleBefore } from '../../overview/unknowns/unknown-rows.js';
 import { costBandOf } from '../../overview/years/cost-band.js';
 import { zoneName } from '../../overview/years/year-rows.js';
 import { paidFrom } from '../paid-from.js';
-import { builtParts, partHours, yearsLaterOf } from '../built-parts.js';
+import { builtParts, partHours, yearsLaterOf } from '../../overview/built-parts.js';
 import { bearingsOf } from './bearings.js';
 import { factRows } from './facts.js';
 import type { SiteDossier, SiteHours, SiteMoney } from './site-dossier.js';

@@ -25,9 +25,9 @@ import { monthInWords } from '#units/dates-in-words.js';
 import { fiscalYearLabel, type FiscalYear } from '#units/fiscal-year.js';
 import { addMonths } from '#units/months.js';
 import type { Ground } from '../../overview/ground.js';
-import { preparing } from '../../overview/site-words.js';
+import { nameOfPart, preparing } from '../../overview/site-words.js';
 import { zoneName } from '../../overview/years/year-rows.js';
-import { builtParts } from '../built-parts.js';
+import { partsIn } from '../../overview/built-parts.js';
 import { paidFrom } from '../paid-from.js';
 import { takeoffOf } from '../dossier/takeoff.js';
 import { deliveryWindows } from './deliveries.js';
@@ -70,8 +70,6 @@ export function workYear(ground: Ground): WorkYear | null {
   };
 }
 
-const HALVES = ['first half', 'second half'];
-
 const HOLDING: ReadonlySet<GateKind> = new Set(['access', 'structure', 'utilities', 'fire-lane']);
 
 /** A site, or the half of it that is prepared in the year. */
@@ -79,15 +77,13 @@ function workSite(ground: Ground, placement: Placement, year: FiscalYear): WorkS
   const { campus } = ground;
   const site = candidate(campus, placement.site);
   const type = buildType(campus, placement.buildType);
-  const prepared = preparedYears(placement).indexOf(year);
-  const parts = builtParts(ground, placement).slice(prepared, prepared + 1);
+  const parts = partsIn(ground, placement, year);
   const hours = (of: (charges: SiteCharges) => CentiHours) =>
     parts.reduce((sum, part) => sum + centiToHours(of(part.charges)), 0);
-  const half = placement.secondHalf === undefined ? '' : `, ${HALVES[prepared] ?? ''}`;
   const { truckAccess } = site.facts;
   return {
     site: site.id,
-    name: `${site.name}${half}`,
+    name: nameOfPart(site.name, placement, year),
     zone: zoneName(ground, site.zone),
     buildType: type.name,
     areaSqFt: parts.reduce((sum, { share }) => sum + share * site.areaSqFt, 0),

@@ -1,11 +1,12 @@
 import { seasonInstance } from '#domain/calendar.js';
 import type { Commitment } from '#domain/commitment.js';
 import { commitmentShortfall } from '#rules/commitment-shortfall.js';
+import { sitesCounted } from '#rules/sites-each-year/check.js';
 import { fiscalYearLabel, yearsLater, type FiscalYear } from '#units/fiscal-year.js';
 import type { Ground } from '../ground.js';
 import type { PromiseRow } from '../plan-overview.js';
 import { promiseSentence } from './promise-sentence.js';
-import { countedIn, yearsOf } from './yearly.js';
+import { yearsOf } from './yearly.js';
 
 /** Every promise and how far the plan keeps it, in the order of the file. */
 export function promiseRows(ground: Ground): PromiseRow[] {
@@ -38,7 +39,7 @@ interface Span {
 function yearsTested(ground: Ground, { test }: Commitment): Span | undefined {
   if (test.kind === 'sites-each-year') {
     const years = yearsOf(ground, test);
-    const missed = years.filter((year) => countedIn(ground, test, year) < test.count);
+    const missed = years.filter((year) => sitesCounted(ground, test, year) < test.count);
     return spanOf(years, missed);
   }
   if (test.kind !== 'no-unserved-care') return undefined;

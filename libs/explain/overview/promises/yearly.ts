@@ -1,5 +1,6 @@
 import { lastBuildYear } from '#domain/calendar.js';
 import type { Commitment, CommitmentTest } from '#domain/commitment.js';
+import { sitesCounted } from '#rules/sites-each-year/check.js';
 import { fiscalYear, type FiscalYear } from '#units/fiscal-year.js';
 import type { Ground } from '../ground.js';
 
@@ -23,7 +24,7 @@ export function promisedIn(ground: Ground, year: FiscalYear): PromisedYear {
     kept:
       covering.length === 0
         ? null
-        : covering.every((test) => countedIn(ground, test, year) >= test.count),
+        : covering.every((test) => sitesCounted(ground, test, year) >= test.count),
     countsFromSqFt: tests[0]?.countsFromSqFt ?? 0,
   };
 }
@@ -35,18 +36,6 @@ export function yearlyPromises({
   return campus.commitments.filter(
     (c): c is Commitment & { test: YearlyTest } => c.test.kind === 'sites-each-year',
   );
-}
-
-/** Sites of a year that count for a promise. */
-export function countedIn(
-  { campus, plan }: Pick<Ground, 'campus' | 'plan'>,
-  test: YearlyTest,
-  year: FiscalYear,
-): number {
-  const areas = new Map(campus.candidates.map(({ id, areaSqFt }) => [id, areaSqFt]));
-  return plan.decisions.placements.filter(
-    (p) => p.year === year && (areas.get(p.site) ?? 0) >= test.countsFromSqFt,
-  ).length;
 }
 
 /** Years of a promise that lie within the plan. */

@@ -1,15 +1,18 @@
 import { plantingLabel } from '#domain/calendar.js';
 import { buildType, candidate } from '#domain/campus.js';
-import type { Placement } from '#domain/plan.js';
+import { preparedYears, type Placement } from '#domain/plan.js';
 import { lifeOf } from '#estimating/site-charges/life.js';
 import { freeOfWorks } from '#rules/construction/columns.js';
+import { countsIn } from '#rules/counting.js';
 import { fiscalYearLabel, type FiscalYear } from '#units/fiscal-year.js';
+import { partsIn } from '../built-parts.js';
 import type { Ground } from '../ground.js';
 import { careHoursAt } from '../labor/busy-season.js';
 import { firstYearOnProposed } from '../labor/first-on-proposed.js';
 import type { YearRow, YearSite } from '../plan-overview.js';
 import { promisedIn } from '../promises/yearly.js';
-import { costBandOf } from './cost-band.js';
+import { nameOfPart } from '../site-words.js';
+import { costBandIn } from './cost-band.js';
 import { positionOf } from './hire-rows.js';
 import { sitesLeftIn } from './sites-left.js';
 
@@ -17,17 +20,19 @@ import { sitesLeftIn } from './sites-left.js';
 export function yearRows(ground: Ground): YearRow[] {
   const proposedFrom = firstYearOnProposed(ground) ?? Infinity;
   return ground.years.map((year) => {
-    const placements = ground.plan.decisions.placements.filter((p) => p.year === year);
+    const { placements } = ground.plan.decisions;
+    const prepared = placements.filter((p) => preparedYears(p).includes(year));
+    const begun = prepared.filter((p) => p.year === year);
     const { promised, kept, countsFromSqFt } = promisedIn(ground, year);
     return {
       year: fiscalYearLabel(year),
       planting: plantingLabel(ground.campus.calendar, year),
-      sites: placements.map((p) =>
-        yearSite(ground, p, { countsFromSqFt, onProposed: year >= proposedFrom }),
+      sites: prepared.map((p) =>
+        yearSite(ground, p, { year, countsFromSqFt, onProposed: year >= proposedFrom }),
       ),
       blocked: blockedIn(ground, year),
       promiseKept: kept,
-      sitesWanted: Math.max(promised, placements.length),
+      sitesWanted: Math.max(promised, begun.length),
       sitesLeft: sitesLeftIn(ground, year, countsFromSqFt),
       hires: hiresIn(ground, year),
     };
@@ -35,24 +40,32 @@ export function yearRows(ground: Ground): YearRow[] {
 }
 
 interface SiteMarks {
+  readonly year: FiscalYear;
   readonly countsFromSqFt: number;
   readonly onProposed: boolean;
 }
 
+/** A site, or the half of it that is prepared in the year. */
 function yearSite(ground: Ground, placement: Placement, marks: SiteMarks): YearSite {
   const { campus, charges, busy } = ground;
+  const { year, countsFromSqFt } = marks;
   const site = candidate(campus, placement.site);
+  const share = sum(partsIn(ground, placement, year).map((part) => part.share));
   return {
     site: site.id,
-    name: site.name,
+    name: nameOfPart(site.name, placement, year),
     zone: zoneName(ground, site.zone),
     buildType: buildType(campus, placement.buildType).name,
-    areaSqFt: site.areaSqFt,
-    cost: costBandOf(ground, placement),
-    busySeasonHours: careHoursAt(charges, placement, { age: 2, order: busy.order }),
+    areaSqFt: share * site.areaSqFt,
+    cost: costBandIn(ground, placement, year),
+    busySeasonHours: share * careHoursAt(charges, placement, { age: 2, order: busy.order }),
     needsProposedPosition: marks.onProposed,
-    countsTowardsPromise: site.areaSqFt >= marks.countsFromSqFt,
+    countsTowardsPromise: countsIn(placement, site.areaSqFt, countsFromSqFt) === year,
   };
+}
+
+function sum(numbers: readonly number[]): number {
+  return numbers.reduce((total, number) => total + number, 0);
 }
 
 export function zoneName({ campus }: Ground, id: string): string {

@@ -4,13 +4,14 @@ import type { Plan } from '#domain/plan.js';
 import { campusCharges } from '#estimating/site-charges/campus-charges.js';
 import { recurringCost } from '#optimizer/tiers/recurring-cost.js';
 import { planBenefit } from '#optimizer/tiers/plan-benefit.js';
+import { sitesCounted } from '#rules/sites-each-year/check.js';
 import { cents, centsToDollars } from '#units/cents.js';
 import { fiscalYearLabel, type FiscalYear } from '#units/fiscal-year.js';
 import { limitRows } from '../../overview/limits/limit-rows.js';
 import { fundYears } from '../../overview/ledgers/fund-years.js';
 import { groundOf, type Ground } from '../../overview/ground.js';
 import { seasonRows } from '../../overview/labor/season-rows.js';
-import { countedIn, yearlyPromises, yearsOf } from '../../overview/promises/yearly.js';
+import { yearlyPromises, yearsOf } from '../../overview/promises/yearly.js';
 import { yearRows } from '../../overview/years/year-rows.js';
 import type { LimitRow } from '../../overview/plan-overview.js';
 
@@ -60,7 +61,7 @@ function promiseYears(
   const [promise] = yearlyPromises(ground);
   if (!promise) return { promiseYearsKept: null, promiseKeptUntil: null };
   const years = yearsOf(ground, promise.test);
-  const kept = (year: FiscalYear) => countedIn(ground, promise.test, year) >= promise.test.count;
+  const kept = (year: FiscalYear) => sitesCounted(ground, promise.test, year) >= promise.test.count;
   const firstMissed = years.findIndex((year) => !kept(year));
   const last = firstMissed < 0 ? years.at(-1) : years[firstMissed - 1];
   return {

@@ -1,12 +1,13 @@
 import { plannedYears, yearAt, yearIndexOf } from '#domain/calendar.js';
 import type { Campus } from '#domain/campus.js';
+import { sitesCounted } from '#rules/sites-each-year/check.js';
 import { fiscalYearLabel } from '#units/fiscal-year.js';
 import { capitalized, listInWords } from '#units/in-words.js';
 import { groundOf } from '../../overview/ground.js';
 import { seasonRows } from '../../overview/labor/season-rows.js';
 import { fundYears } from '../../overview/ledgers/fund-years.js';
 import { limitRows } from '../../overview/limits/limit-rows.js';
-import { countedIn, yearsOf as yearsOfPromise } from '../../overview/promises/yearly.js';
+import { yearsOf as yearsOfPromise } from '../../overview/promises/yearly.js';
 import { yearRows } from '../../overview/years/year-rows.js';
 import type { Asked, Made } from '../common/asked.js';
 import { annualHours } from './annual-hours.js';
@@ -114,7 +115,7 @@ function yearsKept({ campus, plan }: Asked, promise: YearlyPromise): number {
   if (plan.unserved.length > 0) return 0;
   const years = yearsOfPromise({ campus }, promise.test);
   const missed = years.findIndex(
-    (year) => countedIn({ campus, plan }, promise.test, year) < promise.test.count,
+    (year) => sitesCounted({ campus, plan }, promise.test, year) < promise.test.count,
   );
   return missed < 0 ? years.length : missed;
 }

@@ -2,9 +2,10 @@ import { yearAt } from '#domain/calendar.js';
 import type { Commitment } from '#domain/commitment.js';
 import { benefitPlace, tiersOf } from '#optimizer/tiers/tier-list.js';
 import { withoutCommitment } from '#optimizer/solve/relaxations.js';
+import { sitesCounted } from '#rules/sites-each-year/check.js';
 import { fiscalYearLabel, type FiscalYear } from '#units/fiscal-year.js';
 import { listInWords } from '#units/in-words.js';
-import { countedIn, yearsOf } from '../../overview/promises/yearly.js';
+import { yearsOf } from '../../overview/promises/yearly.js';
 import type { Asked } from '../common/asked.js';
 import { fairEffort, madeBy } from '../common/fair-effort.js';
 import type { WorseBy } from '../common/worse-by.js';
@@ -114,7 +115,7 @@ function skipCourses(
   const plan = free?.plan;
   if (!plan) return [];
   const missed = yearsOf({ campus }, promise.test).filter(
-    (year) => countedIn({ campus, plan }, promise.test, year) < promise.test.count,
+    (year) => sitesCounted({ campus, plan }, promise.test, year) < promise.test.count,
   );
   const most = Math.min(MOST_SKIPPED, missed.length);
   return Array.from({ length: most }, (_, i) => {
@@ -149,7 +150,7 @@ async function lastYear(
   const most = campus.calendar.horizonYears;
   const years = yearsOf({ campus }, promise.test);
   const missed = years.findIndex(
-    (y) => countedIn({ campus, plan }, promise.test, y) < promise.test.count,
+    (y) => sitesCounted({ campus, plan }, promise.test, y) < promise.test.count,
   );
   const guess = missed < 0 ? years.length : missed;
   const kept = await lastKept(asked, { campus, promise, least: 0, guess, most });
