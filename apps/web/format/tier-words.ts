@@ -2,10 +2,16 @@ import { strings } from '../strings.data.js';
 
 const COMMITMENT = 'commitment:';
 
-/** A tier's name as a reader would say it. */
-export function tierInWords(name: string): string {
+interface Named {
+  readonly id: string;
+  readonly name: string;
+}
+
+/** A tier's name as a reader would say it; a promise by its name where that is known. */
+export function tierInWords(name: string, promises: readonly Named[] = []): string {
   if (name.startsWith(COMMITMENT)) {
-    return strings.tiers.commitment(name.slice(COMMITMENT.length));
+    const id = name.slice(COMMITMENT.length);
+    return strings.tiers.commitment(promises.find((p) => p.id === id)?.name ?? id);
   }
   return strings.tiers.names[name] ?? name;
 }

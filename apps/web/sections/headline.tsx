@@ -12,7 +12,7 @@ interface HeadlineProps {
 
 /** The plan in four statements, before anything else. */
 export function Headline({ overview, planId }: HeadlineProps): ReactNode {
-  const { headline, solve, totals, firstYear, lastYear } = overview;
+  const { headline, solve, totals, promises, firstYear, lastYear } = overview;
   const words = strings.headline;
   return (
     <div className="headline">
@@ -42,7 +42,7 @@ export function Headline({ overview, planId }: HeadlineProps): ReactNode {
           {strings.documents.brief}
         </a>
       </p>
-      <TierTable tiers={solve.tiers} />
+      <TierTable tiers={solve.tiers} promises={promises} />
     </div>
   );
 }
