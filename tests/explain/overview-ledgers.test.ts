@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { overviewOf } from '../support/overview-cases.js';
+import { overviewOf, USUAL } from '../support/overview-cases.js';
+import { smallCampus } from '../support/small-campus.js';
 
 describe('ledgers', () => {
   const { campus, plan, overview } = overviewOf();
@@ -61,5 +62,47 @@ describe('ledgers', () => {
     expect(without.lapses).toEqual([
       expect.objectContaining({ fund: 'bank-gift', year: 'FY32', dollars: 34_200 }),
     ]);
+  });
+});
+
+describe('compost of two grades', () => {
+  const two = smallCampus((file) => {
+    Object.assign(file['compost'] as object, {
+      otherGrade: {
+        madeCubicYards: { fall: 9 },
+        openingStockCubicYards: 25,
+        dollarsPerCubicYard: 20,
+        mostBoughtCubicYardsPerSeason: 100,
+      },
+    });
+  });
+  const { overview: graded, campus: of } = overviewOf(USUAL, { campus: two });
+
+  test('balances by grade, and both together are what the season tells', () => {
+    const opening = { certified: of.compost.openingStock / 100, other: 25 };
+    for (const grade of ['certified', 'other'] as const) {
+      let stock = opening[grade];
+      for (const { grades } of graded.compost) {
+        const row = grades![grade];
+        expect(stock + row.made + row.bought).toBeCloseTo(row.used + row.givenAway + row.stock, 6);
+        expect(Math.min(row.used, row.givenAway, row.stock)).toBeGreaterThanOrEqual(0);
+        stock = row.stock;
+      }
+    }
+    for (const { grades, ...all } of graded.compost) {
+      const sum = (part: 'made' | 'bought' | 'used' | 'givenAway' | 'stock') =>
+        grades!.certified[part] + grades!.other[part];
+      expect(sum('used')).toBeCloseTo(all.builds + all.topDress, 6);
+      for (const part of ['made', 'bought', 'givenAway', 'stock'] as const)
+        expect(sum(part)).toBeCloseTo(all[part], 6);
+    }
+    // The second site is built in FY29 without food, and takes the other grade first.
+    expect(
+      graded.compost.reduce((used, { grades }) => used + grades!.other.used, 0),
+    ).toBeGreaterThan(20);
+  });
+
+  test('is told in one table where there is one grade', () => {
+    expect(overviewOf().overview.compost.every(({ grades }) => grades === null)).toBe(true);
   });
 });

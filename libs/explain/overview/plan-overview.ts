@@ -198,6 +198,7 @@ export interface PaybackRow {
   readonly sentence: string;
 }
 
+/** Compost of one season in cubic yards: of both grades, and by grade where a campus has both. */
 export interface CompostRow {
   readonly label: string;
   readonly year: string;
@@ -205,6 +206,17 @@ export interface CompostRow {
   readonly bought: number;
   readonly builds: number;
   readonly topDress: number;
+  readonly givenAway: number;
+  readonly stock: number;
+  /** `null`: all of it is certified. */
+  readonly grades: { readonly certified: GradeRow; readonly other: GradeRow } | null;
+}
+
+/** Compost of one grade: stock before + made + bought = used + given away + stock. */
+export interface GradeRow {
+  readonly made: number;
+  readonly bought: number;
+  readonly used: number;
   readonly givenAway: number;
   readonly stock: number;
 }

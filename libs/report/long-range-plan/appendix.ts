@@ -1,4 +1,4 @@
-import type { PlanOverview, SeasonRow } from '#explain/overview/plan-overview.js';
+import type { GradeRow, PlanOverview, SeasonRow } from '#explain/overview/plan-overview.js';
 import { capitalized, wholeInWords } from '#units/in-words.js';
 import type { Block } from '../document/plan-document.js';
 import { numberColumn, row, table, textColumn } from '../document/table.js';
@@ -14,6 +14,7 @@ export function appendixBlocks(overview: PlanOverview): readonly Block[] {
     moneyTable(overview),
     fundTable(overview),
     compostTable(overview),
+    ...gradeTable(overview),
   ];
 }
 
@@ -89,6 +90,11 @@ function fundTable({ funds }: PlanOverview): Block {
   if (names.size === 0) return paragraph('No fund brings or holds money in any year of the plan.');
   const sum = (fund: string, of: 'received' | 'spent' | 'lapsed') =>
     funds.filter((one) => one.fund === fund).reduce((total, one) => total + one[of], 0);
+  // What a grant pays back is spent by the grant and comes in at the fund that fronted it.
+  const back = (fund: string, sign: 1 | -1) =>
+    funds
+      .filter((one) => one.fund === fund)
+      .reduce((total, { paidBack }) => total + Math.max(0, sign * paidBack), 0);
   return table({
     caption: 'Funds over all years of the plan, in thousands of dollars of each year',
     density: 'compact',
@@ -105,8 +111,8 @@ function fundTable({ funds }: PlanOverview): Block {
       return row(
         name,
         thousands(of[0]?.opening ?? 0),
-        thousands(sum(fund, 'received')),
-        thousands(sum(fund, 'spent')),
+        thousands(sum(fund, 'received') + back(fund, 1)),
+        thousands(sum(fund, 'spent') + back(fund, -1)),
         thousands(sum(fund, 'lapsed')),
         thousands(of.at(-1)?.closing ?? 0),
       );
@@ -144,4 +150,38 @@ function compostTable({ compost }: PlanOverview): Block {
       );
     }),
   });
+}
+
+/** By grade, where a campus makes or buys two: what food ground may take, and what it may not. */
+function gradeTable({ compost }: PlanOverview): Block[] {
+  const graded = compost.flatMap(({ year, grades }) => (grades ? [{ year, ...grades }] : []));
+  if (graded.length === 0) return [];
+  const years = [...new Set(graded.map(({ year }) => year))];
+  const cells = (of: readonly GradeRow[]) => {
+    const sum = (part: keyof GradeRow) => of.reduce((total, one) => total + one[part], 0);
+    const left = of.at(-1)?.stock ?? 0;
+    return [sum('made') + sum('bought'), sum('used'), sum('givenAway'), left].map(wholeInWords);
+  };
+  const heads = ['used', 'given away', 'in stock at the end'].map((head) => numberColumn(head));
+  return [
+    table({
+      caption: 'Compost by grade, in cubic yards: food ground takes certified compost alone',
+      density: 'dense',
+      columns: [
+        textColumn('Year', 1),
+        numberColumn('Certified, made or bought'),
+        ...heads,
+        numberColumn('Other, made or bought'),
+        ...heads,
+      ],
+      rows: years.map((year) => {
+        const of = graded.filter((one) => one.year === year);
+        return row(
+          year,
+          ...cells(of.map(({ certified }) => certified)),
+          ...cells(of.map(({ other }) => other)),
+        );
+      }),
+    }),
+  ];
 }

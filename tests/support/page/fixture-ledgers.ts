@@ -50,6 +50,7 @@ export function fixtureLedgers(wish: FixtureWish): Ledgers {
         topDress: season === 'spring' ? 6 * index : 0,
         givenAway: 0,
         stock: Math.max(0, 120 - index * 12),
+        grades: null,
       })),
     ),
   };
