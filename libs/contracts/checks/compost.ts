@@ -40,7 +40,7 @@ function stockProblems(compost: CompostPart): Problem[] {
   return [
     anError({ code: 'COMPOST-OVER-YARD', ...at }, [
       `The opening stock of ${stock} cubic yards is more than the yard holds (${yard}).`,
-      'Correct one of the two.',
+      'Correct the opening stock, of both grades if there are two, or what the yard holds.',
     ]),
   ];
 }

@@ -1,4 +1,5 @@
 import { anError, aWarning, type Problem } from '#domain/problem.js';
+import { counted } from '#units/in-words.js';
 import { allSites, type FileView } from './file-view.js';
 
 /** More than this in a month is most likely in millimeters or centimeters: no campus has so much. */
@@ -28,8 +29,8 @@ function tankProblems({ id, rainTank }: ReturnType<typeof allSites>[number]): Pr
   const place = { record: `site ${id}`, field: 'rainTank.openingGallons' };
   return [
     anError({ ...place, code: 'TANK-OVERFULL', value: rainTank.openingGallons }, [
-      `The tank opens with more than its ${rainTank.gallons} gallons.`,
-      'Correct the opening, or the size of the tank.',
+      `The tank opens with more than it holds, ${counted(rainTank.gallons, 'gallon')}.`,
+      'Correct what is in it at the start, or its size.',
     ]),
   ];
 }

@@ -1,6 +1,7 @@
 import { plannedYears, yearAt } from '#domain/calendar.js';
 import type { Campus } from '#domain/campus.js';
 import { anError, type Problem } from '#domain/problem.js';
+import { counted } from '#units/in-words.js';
 import { toFiscalYear } from '../conversion/values.js';
 import type { PlanPart } from '../plan-file.schema.js';
 
@@ -85,6 +86,14 @@ function knownIds(campus: Campus): Readonly<Record<string, ReadonlySet<string>>>
   };
 }
 
+/** Fields as a reader would say them. */
+const NOUNS: Readonly<Record<string, string>> = {
+  buildType: 'build type',
+  workDay: 'work day',
+  source: 'pool, work day or position',
+  change: 'later change',
+};
+
 interface Named {
   readonly row: Row;
   readonly field: string;
@@ -96,7 +105,7 @@ function unknownId(record: string, { row, field, ids }: Named): Problem[] {
   if (typeof value !== 'string' || ids.has(value)) return [];
   return [
     anError({ code: 'PLAN-REFERENCE-MISSING', record, field, value }, [
-      `The campus has no ${field} called ${value}.`,
+      `The campus has no ${NOUNS[field] ?? field} called ${value}.`,
       'Give the plan beside the campus file that it was made from.',
     ]),
   ];
@@ -122,7 +131,7 @@ function inflowProblems(record: string, row: Row, campus: Campus): Problem[] {
   if (!fund || fund.inflows[Number(row.inflow)] !== undefined) return [];
   return [
     anError({ code: 'PLAN-REFERENCE-MISSING', record, field: 'inflow', value: row.inflow }, [
-      `The fund ${fund.id} has ${fund.inflows.length} inflows, numbered from 0.`,
+      `The fund ${fund.id} has ${counted(fund.inflows.length, 'inflow')}, numbered from 0: none of them is number ${row.inflow}.`,
       'Give the plan beside the campus file that it was made from.',
     ]),
   ];

@@ -1,4 +1,5 @@
 import type { ProblemText } from '#domain/problem.js';
+import { counted } from '#units/in-words.js';
 import type { Issue } from './issues.js';
 import { isRecord } from './record-names.js';
 import { nearest } from './nearest.js';
@@ -100,16 +101,24 @@ function sizeText(issue: Issue & { kind: 'below' | 'above' }): [string, ProblemT
   const { kind, limit, of: what, value } = issue;
   const most = kind === 'below' ? 'at least' : 'at most';
   if (what === 'list') {
-    return ['LIST-LENGTH', [`The list must have ${most} ${limit}.`, 'Add or remove members.']];
+    const remedy = kind === 'below' ? 'Add what is missing.' : 'Take some out.';
+    return [
+      'LIST-LENGTH',
+      [`The list must have ${most} ${counted(limit, 'entry', 'entries')}.`, remedy],
+    ];
   }
   if (what === 'text') {
-    return ['TEXT-LENGTH', [`The text must have ${most} ${limit} characters.`, 'Write it anew.']];
+    const remedy = kind === 'below' ? 'Write what belongs there.' : 'Say it in fewer words.';
+    return ['TEXT-LENGTH', [`The text must have ${most} ${counted(limit, 'character')}.`, remedy]];
   }
   if (kind === 'below' && limit === 0) {
     return ['VALUE-NEGATIVE', [`${shown(value)} is negative.`, 'Give 0 or more.']];
   }
   return [
     'VALUE-IMPOSSIBLE',
-    [`${shown(value)} cannot be right: it must be ${most} ${limit}.`, 'Check value and unit.'],
+    [
+      `${shown(value)} cannot be right: it must be ${most} ${limit}.`,
+      'Check its digits, and that it is in the unit that the field is named by.',
+    ],
   ];
 }

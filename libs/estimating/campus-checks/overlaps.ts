@@ -1,5 +1,6 @@
 import { anError, aWarning, type Problem } from '#domain/problem.js';
 import type { Rings, Site } from '#domain/site.js';
+import { wholeInWords } from '#units/in-words.js';
 import { areaSqFt } from '../geometry/area.js';
 import { overlapSqFt } from '../geometry/overlap.js';
 import { isMeasurable } from './boundaries.js';
@@ -42,7 +43,7 @@ function pairProblems(places: CampusPlaces, site: Site, other: Site): Problem[] 
   const report = share > TWICE_SHARE ? anError : aWarning;
   return [
     report(place, [
-      `It shares ${Math.round(shared)} sf of ground with site ${site.id}.`,
+      `It shares ${wholeInWords(shared)} sf of ground with site ${site.id}.`,
       'Draw the boundaries apart, or put both sites into one exclusive group.',
     ]),
   ];
@@ -57,9 +58,11 @@ function zoneProblems(site: Site, zone: Rings): Problem[] {
   const inside = overlapSqFt([site.boundary], [zone]) / areaSqFt(site.boundary);
   if (inside >= 0.5) return [];
   const place = { code: 'SITE-OUTSIDE-ZONE', record: `site ${site.id}`, field: 'zone' };
+  const percent = Math.round(inside * 100);
+  const part = percent === 0 ? 'Hardly any' : `Only ${percent} %`;
   return [
     aWarning({ ...place, value: site.zone }, [
-      `Only ${Math.round(inside * 100)} % of it lies within its zone, ${site.zone}.`,
+      `${inside === 0 ? 'None' : part} of it lies within its zone, ${site.zone}.`,
       'Name the zone that it lies in, or correct a boundary.',
     ]),
   ];

@@ -42,13 +42,13 @@ describe.each(placements)('the packages of $site', ({ site, buildType }) => {
     }
   });
 
-  test('a year of care is m(a) of every component at year 10, by the formula of the trade', () => {
+  test('a year of care is m(a) of every component at year 20, by the formula of the trade', () => {
     const area = campus.candidates.find(({ id }) => id === site)!.areaSqFt;
     const { shares } = campus.buildTypes.find(({ id }) => id === buildType)!;
     const hours = COMPONENTS.reduce((sum, c) => {
       const care = campus.care[c];
-      const crop = care.bearing[Math.min(10, care.bearing.length) - 1] ?? 0;
-      const yearly = careHoursPer1000SqFt(care, 10) + care.harvestHours * crop;
+      const crop = care.bearing[Math.min(20, care.bearing.length) - 1] ?? 0;
+      const yearly = careHoursPer1000SqFt(care, 20) + care.harvestHours * crop;
       return sum + (area / 1000) * shares[c] * yearly;
     }, 0);
     // $39.10 an hour: the planning default of cost.care-hour.
