@@ -1,7 +1,7 @@
 import { paginate, type Placement, type Sized } from './paginate.js';
 
 /** How far the space between pieces may close up, a step at a time, where that saves a page. */
-const TIGHTER = [0.85, 0.7, 0.55];
+const TIGHTER = [0.85, 0.7, 0.55, 0.45];
 /** A page that is filled less than this is worth saving. */
 const NEARLY_EMPTY = 0.35;
 

@@ -128,6 +128,27 @@ describe('a plan that was solved and saved', () => {
     }
   });
 
+  test('becomes a final document only with a name and with all that it needs, said line by line', async () => {
+    const plan = folder.at('plan.json');
+    const final = (only: string, out: string, ...more: string[]) => {
+      const wish = ['--only', only, '--out', folder.at(out), '--final', ...more];
+      return runCommand('documents', SMALL_CAMPUS, plan, ...wish);
+    };
+    const unnamed = await final('staffing-request', 'unnamed');
+    expect(unnamed.code).toBe(3);
+    expect(unnamed.notes).toContain(
+      'Not ready to be final, so no document is written:\n  Grounds staffing request:\n    approval: Nobody is named',
+    );
+    const open = await final('annual-report', 'open', '--approved-by', 'Pat Rowan');
+    expect(open.code).toBe(3);
+    expect(open.notes).toContain('record: What happened is not on record.');
+    for (const name of ['unnamed', 'open']) {
+      await expect(readFile(folder.at(name))).rejects.toThrow('ENOENT');
+    }
+    const named = await final('staffing-request', 'named', '--approved-by', 'Pat Rowan');
+    expect([named.code, named.out]).toEqual([0, expect.stringContaining('staffing-request.pdf')]);
+  });
+
   test('becomes no document once it was edited so that it fails', async () => {
     const file = JSON.parse(await readFile(folder.at('plan.json'), 'utf8')) as PlanFile;
     file.plan.workDays[0]!.count = 99;
