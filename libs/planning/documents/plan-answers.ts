@@ -14,11 +14,15 @@ const PLACES = {
 /** Kinds of question that documents show, in the order in which they stand there. */
 export const DOCUMENT_QUESTIONS = Object.keys(PLACES) as (keyof typeof PLACES)[];
 
-/** Answers by the kind of their question, as documents take them; other kinds are left out. */
+/**
+ * Answers by the kind of their question, as documents take them. Left out are other kinds, and futures
+ * where time did not allow any.
+ */
 export function planAnswers(byKind: Readonly<Record<string, JsonDocument>>): PlanAnswers {
-  return Object.fromEntries(
+  const { futures, ...others }: PlanAnswers = Object.fromEntries(
     DOCUMENT_QUESTIONS.flatMap((kind) => (byKind[kind] ? [[PLACES[kind], byKind[kind]]] : [])),
   );
+  return { ...others, ...(futures && futures.fixed.futures > 0 ? { futures } : {}) };
 }
 
 /** The newest answer of each kind, of questions about a plan that are listed newest first. */

@@ -116,7 +116,7 @@ function limitRows({ headline, ofPromise, made }: LimitsAnswer): Row[] {
   return rowsOf(
     'What breaks first?',
     { text: headline, sure: made.sentence },
-    ofPromise.map((limit) => ({
+    ofPromise.filter(isWorkedOut).map((limit) => ({
       of: limit.name,
       text: limit.sentence,
       sure:
@@ -125,6 +125,13 @@ function limitRows({ headline, ofPromise, made }: LimitsAnswer): Row[] {
           : 'Between what was found and what is proven.',
     })),
   );
+}
+
+function isWorkedOut({
+  keptThrough,
+  impossibleThrough,
+}: LimitsAnswer['ofPromise'][number]): boolean {
+  return keptThrough !== null || impossibleThrough !== null;
 }
 
 function additionRows({ headline, additions, made }: AdditionsAnswer): Row[] {
