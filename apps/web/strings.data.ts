@@ -430,6 +430,7 @@ export const strings = {
     },
     everyZone: 'every zone',
     shown: (shown: string, all: string): string => `${shown} of ${all}`,
+    showAll: (left: string): string => `Show ${left}`,
     site: 'Site',
     zone: 'Zone',
     area: 'Area, sq\u00a0ft',

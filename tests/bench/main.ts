@@ -5,6 +5,7 @@
 import type { Bench, Timing } from './bench.js';
 import { generate } from './commands/generate.js';
 import { optimizer } from './commands/optimizer.js';
+import { page } from './commands/page.js';
 import { UsageError } from './commands/shape-options.js';
 import { threads } from './commands/threads.js';
 import { whatIf } from './commands/what-if.js';
@@ -17,6 +18,7 @@ type Command = (args: readonly string[]) => void | Promise<void>;
 const COMMANDS: Readonly<Record<string, Command>> = {
   generate,
   optimizer,
+  page,
   threads,
   'what-if': whatIf,
 };

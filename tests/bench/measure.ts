@@ -43,7 +43,8 @@ async function timeOf({ run }: Contender, clock: () => number): Promise<number> 
   return clock() - start;
 }
 
-function median(values: readonly number[]): number {
+/** The middle value; of an even number of them the mean of the middle two. */
+export function median(values: readonly number[]): number {
   const sorted = [...values].sort((a, b) => a - b);
   const middle = Math.floor(sorted.length / 2);
   const upper = sorted[middle] ?? Number.NaN;

@@ -1,9 +1,9 @@
 import { readFile } from 'node:fs/promises';
 import type { IncomingMessage, ServerResponse } from 'node:http';
-import { extname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { extname, join, resolve } from 'node:path';
 
-const pageFolder = fileURLToPath(new URL('../../../dist/web/', import.meta.url));
+// From where the tests are run, as for seeds/: this file itself may be a built one.
+const pageFolder = resolve('dist/web');
 
 const mediaTypes: Readonly<Record<string, string>> = {
   '.html': 'text/html; charset=utf-8',

@@ -1,6 +1,6 @@
 import { randomUUID } from 'node:crypto';
-import { fileURLToPath } from 'node:url';
 import type { AddressInfo } from 'node:net';
+import { resolve } from 'node:path';
 import { campusReader } from '#apps/adapters/campus-reader.js';
 import { computedOverview } from '#apps/adapters/computed-overview.js';
 import { fileExchange } from '#apps/adapters/file-exchange.js';
@@ -12,7 +12,8 @@ import type { Solving } from '#planning/ports/solving.js';
 import { serveQueue } from '#planning/use-cases/serve-queue.js';
 import { memoryStore } from '../planning/memory-store.js';
 
-const pageFolder = fileURLToPath(new URL('../../../dist/web/', import.meta.url));
+// From where the tests are run, as for seeds/: this file itself may be a built one.
+const pageFolder = resolve('dist/web');
 const limits = { seconds: 60, work: null, gap: null };
 const timing = { renewEvery: 200, lapsesAfter: 30_000, sweepEvery: 10_000 };
 

@@ -1,5 +1,6 @@
 import { memo, useDeferredValue, useMemo, useState, type ReactNode } from 'react';
 import { counted, dollars, wholeNumber } from '../../format/numbers.js';
+import { useGrowing } from '../../parts/use-growing.js';
 import { strings } from '../../strings.data.js';
 import { SiteFilter } from './site-filter.js';
 import { filtered, noFilter, sorted, type Sort, type SortKey, type SiteRow } from './site-rows.js';
@@ -11,6 +12,9 @@ interface SiteListProps {
   readonly selected: string | null;
   readonly onSelect: (siteId: string) => void;
 }
+
+/** Rows drawn at first, and more at a time: some screens of the list's box. */
+const STEP = 60;
 
 /** Every site as a row: filtered, sorted, and opened by its name. */
 export function SiteList({ rows, selected, onSelect }: SiteListProps): ReactNode {
@@ -49,16 +53,7 @@ export function SiteList({ rows, selected, onSelect }: SiteListProps): ReactNode
               ))}
             </tr>
           </thead>
-          <tbody>
-            {shown.map((row) => (
-              <ListRow
-                key={row.id}
-                row={row}
-                state={row.id === selected ? 'open' : 'closed'}
-                onSelect={onSelect}
-              />
-            ))}
-          </tbody>
+          <ListRows rows={shown} selected={selected} onSelect={onSelect} />
         </table>
       </div>
     </div>
@@ -74,6 +69,32 @@ const columns: readonly { key: SortKey; head: string; kind: string }[] = [
   { key: 'cost', head: words.cost, kind: 'number' },
   { key: 'unknownGates', head: words.unknown, kind: 'number' },
 ];
+
+function ListRows({ rows, selected, onSelect }: SiteListProps): ReactNode {
+  const { count, end, showAll } = useGrowing(rows, STEP);
+  const left = rows.length - count;
+  return (
+    <tbody>
+      {rows.slice(0, count).map((row) => (
+        <ListRow
+          key={row.id}
+          row={row}
+          state={row.id === selected ? 'open' : 'closed'}
+          onSelect={onSelect}
+        />
+      ))}
+      {left > 0 && (
+        <tr ref={end}>
+          <td colSpan={columns.length}>
+            <button type="button" className="link" onClick={showAll}>
+              {words.showAll(counted(left, 'more site', 'more sites'))}
+            </button>
+          </td>
+        </tr>
+      )}
+    </tbody>
+  );
+}
 
 interface ListRowProps {
   readonly row: SiteRow;
