@@ -67,7 +67,8 @@ export const strings = {
     limits: 'Limits',
     alternatives: 'Other courses',
     unknowns: 'To find out',
-    money: 'Money and compost',
+    money: 'Money',
+    compost: 'Compost',
     documents: 'Documents',
     solve: 'Solve again',
   },
@@ -158,6 +159,8 @@ export const strings = {
     shortFrom: (year: string): string => `short from ${year}`,
     notShort: 'not short',
     firstLimit: (year: string): string => `first limit ${year}`,
+    drag: 'Drag a mark to another year to see what gives; Escape leaves it where it is. The form below does the same by keys.',
+    dragged: (site: string, year: string): string => `${site} to ${year}`,
     tableSummary: 'All years as a table',
     caption: 'Sites of each year, and the share of each resource that is used',
     year: 'Year',
@@ -297,8 +300,9 @@ export const strings = {
   },
 
   money: {
-    yearsSummary: 'Money by year',
-    yearsCaption: 'Money by year, in dollars of the year',
+    all: 'All funds together',
+    yearsSummary: 'Money by what it is spent on',
+    yearsCaption: 'Money by year and what it is spent on, in dollars of the year',
     year: 'Year',
     build: 'Building',
     care: 'Care',
@@ -308,26 +312,58 @@ export const strings = {
     received: 'Received',
     lapsed: 'Lapsed',
     closing: 'Carried forward',
+    floor: 'Floor: it never holds less',
+    floorHead: 'Floor',
     fundSummary: (name: string): string => `Fund: ${name}`,
+    fundTitle: (name: string): string => `${name}: what comes in, is spent and is carried forward`,
+    fundDescription: (first: string, last: string, floor: string | null): string =>
+      `Stacked bars from ${first} to ${last} of what is carried forward, lapses and is spent, ` +
+      'with a line for what is received. ' +
+      (floor === null ? '' : `A dashed line marks the floor of ${floor}. `) +
+      'The table holds the same.',
+    fundSums: (received: string, spent: string, lapsed: string | null): string =>
+      `Over the plan, ${received} received and ${spent} spent` +
+      (lapsed === null ? '.' : `; ${lapsed} lapsed.`),
+    tableSummary: (name: string): string => `${name} as a table`,
     fundCaption: (name: string): string => `${name}, in dollars of the year`,
+    axis: 'Dollars',
     opening: 'Brought forward',
     spent: 'Spent',
     paidBack: 'Paid back',
     lapses: 'Money that this plan lets lapse',
     paybacks: 'Money fronted for grants',
-    compostSummary: 'Compost by season',
-    compostCaption: 'Compost by season, in cubic yards',
+    paysBack: 'Paid back to who fronted it',
+    none: 'The plan holds no money records.',
+  },
+
+  compost: {
+    title: (period: string): string => `${period}: compost used, bought and in the yard`,
+    description: (first: string, last: string, bought: string | null): string =>
+      `Stacked bars from ${first} to ${last} of compost used and given away, ` +
+      'with lines for what is made and for what is left in the yard. ' +
+      (bought === null
+        ? 'None is bought. '
+        : `What is bought hangs below the axis, first in ${bought}. `) +
+      'The table holds the same.',
+    axis: 'Cubic yards',
+    firstBought: (year: string, total: string): string =>
+      `Compost is bought first in ${year}, ${total} cu\u00a0yd in all.`,
+    neverBought: 'The program’s own compost is enough in every year: none is bought.',
+    tableSummary: (period: string): string => `${period} compost as a table`,
+    caption: (period: string): string => `${period}: compost in cubic yards`,
+    period: 'Period',
+    season: 'Season',
+    used: 'Used',
+    gradesSummary: 'Compost by grade and season',
     certifiedCaption: 'Certified compost by season, in cubic yards',
     otherCaption: 'Other compost by season, in cubic yards: not for food ground',
-    used: 'Used',
-    season: 'Season',
     made: 'Made',
     bought: 'Bought',
     builds: 'To new sites',
     topDress: 'To older sites',
     givenAway: 'Given away',
-    stock: 'In the yard',
-    none: 'The plan holds no money or compost records.',
+    stock: 'Left in the yard',
+    none: 'The plan holds no compost records.',
   },
 
   documents: {
@@ -375,6 +411,7 @@ export const strings = {
     chooseYear: 'Choose a year',
     reason: 'Why',
     try: 'See what gives',
+    draggedReason: 'Tried out: dragged to this year.',
     saving: 'Saving the change.',
     solving: 'Solving again from this plan. This takes a few seconds.',
     solved: 'Solved with the change.',
@@ -664,6 +701,66 @@ export const strings = {
     yearsFor: 'Promised years for each $10,000',
     unknown: 'none',
     buys: 'What it buys',
+  },
+
+  futures: {
+    heading: 'In other futures',
+    lead: 'The plan meets a thousand sampled futures in which people, money, prices, works and weather do not keep to it.',
+    met: (futures: string, recourse: string): string =>
+      `${futures} ${futures === '1' ? 'future' : 'futures'} met. ${recourse}`,
+    fiscal: (year: number): string => `FY${String(year % 100).padStart(2, '0')}`,
+    care: 'Care wanted against the people there',
+    neverShort: 'In no season is care more likely than not left undone.',
+    firstShort: (season: string, share: string): string =>
+      `The first season in which care is more likely than not left undone is ${season}: in ${share} of the futures.`,
+    careTitle: (season: string): string =>
+      `${season}: hours of care wanted and hours there, as they range over the futures`,
+    careDescription:
+      'Two bands over the years, each from the hours that one future in ten falls below to those that one in ten exceeds, with a line in the middle. Where the band of care wanted lies over the band of hours there, care is left undone. The table holds the same.',
+    careTable: (season: string): string => `${season} in the futures as a table`,
+    careCaption: (season: string): string =>
+      `${season}: effective hours; one future in ten lies below “low”, one in ten above “high”`,
+    period: 'Period',
+    wanted: 'Wanted',
+    there: 'There',
+    wantedBand: 'Care wanted: middle, and from 1 future in 10 to 9 in 10',
+    thereBand: 'Hours there: middle, and from 1 future in 10 to 9 in 10',
+    low: (what: string): string => `${what}, low`,
+    middle: (what: string): string => `${what}, middle`,
+    high: (what: string): string => `${what}, high`,
+    undone: 'Left undone, high',
+    short: 'Care left undone in',
+    error: 'Sampling error, hours',
+    promises: 'Promises kept',
+    promise: 'Promise',
+    asItIs: (futures: number): string =>
+      `Plan kept as it is (${counted(futures, 'future', 'futures')})`,
+    mended: (futures: number): string =>
+      `Skipped sites tried again (${counted(futures, 'future', 'futures')})`,
+    planKeeps: 'The plan itself keeps this promise.',
+    planBreaks: (year: string): string => `The plan itself breaks this promise in ${year}.`,
+    keptTitle: (promise: string): string =>
+      `Share of the futures in which this is kept through each year: ${promise}`,
+    keptDescription:
+      'A line that falls over the years, within the band that sampling leaves open (95 of 100 samples). The table holds the same.',
+    keptTable: 'Promise by year as a table',
+    keptCaption: (promise: string): string =>
+      `${promise}: share of the futures in which it is kept through the year, and between what sampling leaves open`,
+    through: 'Kept through',
+    gifts: 'Gifts and grants',
+    giftsCaption: 'Money given, in the share of the futures; in brackets what sampling leaves open',
+    gift: 'Gift or grant',
+    giftDollars: 'Dollars',
+    comes: 'It comes in',
+    lost: 'It comes and some lapses in',
+    lostInPlan: 'Lapses in the plan itself',
+    odds: 'What the futures are drawn with',
+    oddsCaption: (seed: number): string =>
+      `Planning numbers of the draws, seed ${String(seed)}; the campus file can replace each`,
+    oddsKey: 'Name in the campus file',
+    oddsValue: 'Value',
+    oddsSource: 'Source',
+    held: 'The same in every future',
   },
 
   why: {

@@ -1,13 +1,36 @@
-import { useId, type ReactNode } from 'react';
-import { useWidth } from '../parts/use-width.js';
-import { wholeNumber } from '../format/numbers.js';
+import type { ReactNode } from 'react';
 import { strings } from '../strings.data.js';
-import { CareBars } from './care-bars.js';
-import { careScale, CARE_HEIGHT, PLOT_BOTTOM } from './care-drawing.js';
-import { CareLines } from './care-lines.js';
 import type { CareRow } from './care-rows.js';
-import { fitColumns } from './columns.js';
-import { Patterns } from './patterns.js';
+import type { StackSpec } from './stack/stack-drawing.js';
+import { StackFigure } from './stack/stack-figure.js';
+
+const { ages, careOf, building, supplyNow, supplyProposed, unservedMark } = strings.care;
+
+/** What stays is at the bottom, what passes is on top. */
+export const careSpec: StackSpec<CareRow> = {
+  layers: [
+    { name: careOf(ages.mature), className: 'layer-light', of: (row) => row.mature },
+    {
+      name: careOf(ages.year3),
+      className: 'layer-hatched',
+      hatch: 'sparse',
+      of: (row) => row.year3,
+    },
+    {
+      name: careOf(ages.year2),
+      className: 'layer-hatched',
+      hatch: 'dense',
+      of: (row) => row.year2,
+    },
+    { name: careOf(ages.year1), className: 'layer-dark', of: (row) => row.year1 },
+    { name: building, className: 'layer-hatched', hatch: 'dots', of: (row) => row.building },
+  ],
+  lines: [
+    { name: supplyNow, className: 'step-line', of: (row) => row.supplyNow },
+    { name: supplyProposed, className: 'step-dashed', of: (row) => row.supplyProposed },
+  ],
+  mark: { name: unservedMark, isAt: (row) => row.unserved >= 0.5 },
+};
 
 interface CareFigureProps {
   readonly name: string;
@@ -18,42 +41,14 @@ interface CareFigureProps {
 
 /** Hours wanted, stacked by age of site, against the hours of the people there. */
 export function CareFigure({ name, rows, shortIn }: CareFigureProps): ReactNode {
-  const id = useId();
-  const [box, room] = useWidth<HTMLDivElement>(800);
-  const columns = fitColumns(rows.length, room, { least: 18, most: 64 });
-  const scale = careScale(rows);
-  const title = strings.care.title(name);
   return (
-    <div className="figure-frame">
-      <svg className="figure-scale" width={58} height={CARE_HEIGHT} aria-hidden="true">
-        <text className="figure-label" x={50} y={12} textAnchor="end">
-          {strings.care.axis}
-        </text>
-        {scale.ticks.map((tick) => (
-          <text key={tick} className="figure-label" x={50} y={scale.y(tick) + 4} textAnchor="end">
-            {wholeNumber(tick)}
-          </text>
-        ))}
-      </svg>
-      <div className="figure-box" ref={box} role="region" aria-label={title} tabIndex={0}>
-        <svg
-          role="img"
-          aria-labelledby={`${id}-title ${id}-description`}
-          width={columns.total}
-          height={CARE_HEIGHT}
-        >
-          <title id={`${id}-title`}>{title}</title>
-          <desc id={`${id}-description`}>{description(rows, shortIn)}</desc>
-          <Patterns id={id} />
-          {scale.ticks.map((tick) => (
-            <path key={tick} className="grid-line" d={`M0 ${scale.y(tick)}H${columns.total}`} />
-          ))}
-          <CareBars rows={rows} columns={columns} scale={scale} id={id} />
-          <CareLines rows={rows} columns={columns} scale={scale} id={id} />
-          <path className="ink-line" d={`M0 ${PLOT_BOTTOM}H${columns.total}`} />
-        </svg>
-      </div>
-    </div>
+    <StackFigure
+      title={strings.care.title(name)}
+      description={description(rows, shortIn)}
+      axis={strings.care.axis}
+      spec={careSpec}
+      rows={rows}
+    />
   );
 }
 

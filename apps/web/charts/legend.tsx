@@ -1,6 +1,8 @@
 import type { ReactNode } from 'react';
 import { strings } from '../strings.data.js';
+import type { Band } from './bands/band-drawing.js';
 import { Patterns } from './patterns.js';
+import type { StackRow, StackSpec } from './stack/stack-drawing.js';
 
 interface KeyItem {
   readonly name: string;
@@ -60,21 +62,48 @@ function BandSwatch(): ReactNode {
   );
 }
 
-/** The bands and lines of the care figure. */
-export function careKey(id: string): readonly KeyItem[] {
-  const { ages, careOf, building, supplyNow, supplyProposed, unservedMark } = strings.care;
+/** The layers, lines and mark of a stacked figure. */
+export function stackKey<Row extends StackRow>(
+  { layers, below, lines, mark }: StackSpec<Row>,
+  id: string,
+): readonly KeyItem[] {
   return [
-    { name: careOf(ages.mature), swatch: <rect className="care-mature" {...square} /> },
-    { name: careOf(ages.year3), swatch: <CareSwatch fill={`url(#${id}-sparse)`} /> },
-    { name: careOf(ages.year2), swatch: <CareSwatch fill={`url(#${id}-dense)`} /> },
-    { name: careOf(ages.year1), swatch: <rect className="care-year1" {...square} /> },
-    { name: building, swatch: <CareSwatch fill={`url(#${id}-dots)`} /> },
-    { name: supplyNow, swatch: <path className="supply-now" d="M0 8H24" /> },
-    { name: supplyProposed, swatch: <path className="supply-proposed" d="M0 8H24" /> },
-    { name: unservedMark, swatch: <path className="unserved-mark" d="M7 4h10l-5 9z" /> },
+    ...[...layers, ...(below === undefined ? [] : [below])].map(({ name, className, hatch }) => ({
+      name,
+      swatch: (
+        <rect
+          className={className}
+          {...square}
+          {...(hatch === undefined ? {} : { style: { fill: `url(#${id}-${hatch})` } })}
+        />
+      ),
+    })),
+    ...lines.map(({ name, className }) => ({
+      name,
+      swatch: <path className={className} d="M0 8H24" />,
+    })),
+    ...(mark === undefined
+      ? []
+      : [{ name: mark.name, swatch: <path className="over-mark" d="M7 4h10l-5 9z" /> }]),
   ];
 }
 
-function CareSwatch({ fill }: { readonly fill: string }): ReactNode {
-  return <rect className="care-hatched" {...square} style={{ fill }} />;
+/** The bands of a figure of ranges. */
+export function bandKey(bands: readonly Band[], id: string): readonly KeyItem[] {
+  return bands.map(({ name, look }) => ({
+    name,
+    swatch: (
+      <>
+        <rect
+          className={`range is-${look}`}
+          x={1}
+          y={1}
+          width={22}
+          height={14}
+          {...(look === 'hatched' ? { style: { fill: `url(#${id}-sparse)` } } : {})}
+        />
+        <path className={`range-middle is-${look}`} d="M1 8H23" />
+      </>
+    ),
+  }));
 }

@@ -1,11 +1,12 @@
-import type { ReactNode } from 'react';
-import type { FundRow, MoneyRow, PlanOverview } from '#explain/overview/plan-overview.js';
-import { groupBy } from '../format/group-by.js';
+import { useId, type ReactNode } from 'react';
+import type { MoneyRow, PlanOverview } from '#explain/overview/plan-overview.js';
+import { FundFigure, fundSpec } from '../charts/fund-figure.js';
+import { allFunds, ledgersOf, type LedgerRow } from '../charts/fund-rows.js';
+import { Legend, stackKey } from '../charts/legend.js';
 import { dollars } from '../format/numbers.js';
 import { DataTable, type Column } from '../parts/data-table.js';
 import { Section } from '../parts/section.js';
 import { strings } from '../strings.data.js';
-import { CompostTable } from './compost-table.js';
 
 const words = strings.money;
 
@@ -22,31 +23,34 @@ const moneyParts: readonly (readonly [keyof Omit<MoneyRow, 'year'>, string])[] =
   ['closing', words.closing],
 ];
 
-type FundPart = readonly [keyof Omit<FundRow, 'fund' | 'name' | 'year'>, string];
-const paidBack: FundPart = ['paidBack', words.paidBack];
-const fundParts: readonly FundPart[] = [
-  ['opening', words.opening],
-  ['received', words.received],
-  paidBack,
-  ['spent', words.spent],
-  ['lapsed', words.lapsed],
-  ['closing', words.closing],
-];
+const ledgerParts = [
+  'opening',
+  'received',
+  'paidBack',
+  'spent',
+  'lapsed',
+  'closing',
+  'floor',
+] as const;
+/** Left out of a table in which they are nothing in every year. */
+const rareParts: ReadonlySet<string> = new Set(['paidBack', 'floor']);
 
-/** Dollars by year, each fund's ledger and the compost balance, folded away until wanted. */
+/** What all funds together take in, spend and keep, and each fund's ledger, folded away. */
 export function Money({ overview }: { readonly overview: PlanOverview }): ReactNode {
-  const { money, funds, compost, lapses, paybacks } = overview;
-  const isEmpty = money.length + funds.length + compost.length === 0;
+  const { money, funds, lapses, paybacks } = overview;
   return (
     <Section id="money" heading={strings.sections.money}>
-      {isEmpty && <p>{words.none}</p>}
+      {money.length + funds.length === 0 && <p>{words.none}</p>}
       <Sentences heading={words.lapses} rows={lapses} />
       <Sentences heading={words.paybacks} rows={paybacks} />
+      {funds.length > 0 && <LedgerFigure name={words.all} rows={allFunds(overview)} />}
       {money.length > 0 && <MoneyTable rows={money} />}
-      {[...groupBy(funds, ({ fund }) => fund)].map(([fund, rows]) => (
-        <FundTable key={fund} name={rows[0]?.name ?? fund} rows={rows} />
+      {ledgersOf(funds).map(({ id, name, rows }) => (
+        <details key={id}>
+          <summary>{words.fundSummary(name)}</summary>
+          <LedgerFigure name={name} rows={rows} />
+        </details>
       ))}
-      {compost.length > 0 && <CompostTable rows={compost} />}
     </Section>
   );
 }
@@ -86,25 +90,60 @@ function MoneyTable({ rows }: { readonly rows: readonly MoneyRow[] }): ReactNode
   );
 }
 
-interface FundTableProps {
+interface LedgerProps {
   readonly name: string;
-  readonly rows: readonly FundRow[];
+  readonly rows: readonly LedgerRow[];
 }
 
-function FundTable({ name, rows }: FundTableProps): ReactNode {
-  const isPaidBack = rows.some((row) => row.paidBack !== 0);
-  const parts = fundParts.filter((part) => part !== paidBack || isPaidBack);
+function LedgerFigure({ name, rows }: LedgerProps): ReactNode {
+  const id = useId();
+  const spec = fundSpec(rows);
   return (
-    <details>
-      <summary>{words.fundSummary(name)}</summary>
-      <DataTable
-        caption={words.fundCaption(name)}
-        columns={[yearColumn, ...parts.map(([, head]) => ({ head, kind: 'number' }) as const)]}
-        rows={rows.map((row) => ({
-          key: row.year,
-          cells: [row.year, ...parts.map(([part]) => dollars(row[part]))],
-        }))}
-      />
-    </details>
+    <>
+      <p className="care-caption">{sumsInWords(rows)}</p>
+      <figure>
+        <FundFigure name={name} rows={rows} />
+        <figcaption>
+          <Legend id={id} items={stackKey(spec, id)} />
+        </figcaption>
+      </figure>
+      <details>
+        <summary>{words.tableSummary(name)}</summary>
+        <LedgerTable name={name} rows={rows} />
+      </details>
+    </>
+  );
+}
+
+function LedgerTable({ name, rows }: LedgerProps): ReactNode {
+  const parts = ledgerParts.filter(
+    (part) => !rareParts.has(part) || rows.some((row) => row[part] !== 0),
+  );
+  return (
+    <DataTable
+      caption={words.fundCaption(name)}
+      columns={[
+        yearColumn,
+        ...parts.map(
+          (part) =>
+            ({ head: part === 'floor' ? words.floorHead : words[part], kind: 'number' }) as const,
+        ),
+      ]}
+      rows={rows.map((row) => ({
+        key: row.year,
+        cells: [row.year, ...parts.map((part) => dollars(row[part]))],
+      }))}
+    />
+  );
+}
+
+function sumsInWords(rows: readonly LedgerRow[]): string {
+  const sum = (of: (row: LedgerRow) => number): number =>
+    rows.reduce((total, row) => total + of(row), 0);
+  const lapsed = sum((row) => row.lapsed);
+  return words.fundSums(
+    dollars(sum((row) => row.received)),
+    dollars(sum((row) => row.spent)),
+    lapsed > 0 ? dollars(lapsed) : null,
   );
 }

@@ -1,8 +1,8 @@
 import { useId, useState, type ReactNode } from 'react';
 import type { PlanOverview } from '#explain/overview/plan-overview.js';
-import { CareFigure } from '../charts/care-figure.js';
+import { CareFigure, careSpec } from '../charts/care-figure.js';
 import { careRows, shortIn, seasonNames, WHOLE_YEAR, type CareRow } from '../charts/care-rows.js';
-import { careKey, Legend } from '../charts/legend.js';
+import { Legend, stackKey } from '../charts/legend.js';
 import { capitalized, wholeNumber } from '../format/numbers.js';
 import { DataTable, type Column, type TableRow } from '../parts/data-table.js';
 import { Section } from '../parts/section.js';
@@ -47,7 +47,7 @@ export function SeasonCare({ overview }: { readonly overview: PlanOverview }): R
       <figure>
         <CareFigure name={name} rows={rows} shortIn={shortIn(overview, choice)?.label ?? null} />
         <figcaption>
-          <Legend id={id} items={careKey(id)} />
+          <Legend id={id} items={stackKey(careSpec, id)} />
         </figcaption>
       </figure>
       <p className="quiet">{words.basis}</p>

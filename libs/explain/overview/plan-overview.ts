@@ -162,6 +162,8 @@ export interface FundRow {
   readonly spent: number;
   readonly lapsed: number;
   readonly closing: number;
+  /** `closing` never falls below it; 0 where the fund has none. */
+  readonly floor: number;
 }
 
 /** Dollars of one year by cost line, in dollars of the year, exact to the cent. */
@@ -201,6 +203,7 @@ export interface PaybackRow {
 /** Compost of one season in cubic yards: of both grades, and by grade where a campus has both. */
 export interface CompostRow {
   readonly label: string;
+  readonly season: string;
   readonly year: string;
   readonly made: number;
   readonly bought: number;

@@ -7,7 +7,10 @@ import {
   wantedHours,
   WHOLE_YEAR,
 } from '#apps/web/charts/care-rows.js';
+import { compostRows, compostSeasons } from '#apps/web/charts/compost-rows.js';
 import { fitColumns } from '#apps/web/charts/columns.js';
+import { allFunds, ledgersOf } from '#apps/web/charts/fund-rows.js';
+import { stackScale, type StackSpec } from '#apps/web/charts/stack/stack-drawing.js';
 import { BANDS, firstLimitYear, stripYears } from '#apps/web/charts/strip-years.js';
 import { labelEvery, roundTicks } from '#apps/web/charts/ticks.js';
 import { overviewFixture, usualWish } from '../../support/page/overview-fixture.js';
@@ -74,7 +77,7 @@ test('shares of the bands lie between none and all, and unknown stays unknown', 
 });
 
 test('what is bought counts as compost that was not there', () => {
-  const row = { label: 'fall', year: 'FY28', made: 10, topDress: 0, givenAway: 0, stock: 0 };
+  const row = { ...overview.compost[0]!, year: 'FY28', made: 10, topDress: 0, givenAway: 0 };
   const usedIn = (compost: { bought: number; builds: number; stock: number }) =>
     stripYears({ ...overview, compost: [{ ...row, ...compost }] })[0]?.used.compost;
   expect(usedIn({ bought: 0, builds: 10, stock: 30 })).toBeCloseTo(0.25, 9);
@@ -85,4 +88,51 @@ test('a plan with no site at all still has its years', () => {
   const empty = overviewFixture({ ...usualWish, sitesIn: () => 0 });
   expect(stripYears(empty)).toHaveLength(35);
   expect(stripYears(empty)[0]?.used.sitesUsed).toBeCloseTo(3 / 32, 9);
+});
+
+test('all funds together are the funds added up, and keep the ledger balanced', () => {
+  const parts = ['opening', 'received', 'spent', 'lapsed', 'closing', 'floor'] as const;
+  const all = allFunds(overview);
+  const each = ledgersOf(overview.funds).flatMap(({ rows }) => rows);
+  for (const part of parts) {
+    const total = (rows: readonly (typeof each)[number][]): number =>
+      rows.reduce((sum, row) => sum + row[part], 0);
+    expect(total(all), part).toBeCloseTo(total(each), 6);
+  }
+  expect(all.map(({ year }) => year)).toEqual(overview.years.map(({ year }) => year));
+});
+
+test('a year of compost is its seasons added up, with the stock of the last of them', () => {
+  const years = compostRows(overview, WHOLE_YEAR);
+  const seasons = compostSeasons(overview).flatMap((name) => compostRows(overview, name));
+  for (const part of ['made', 'bought', 'builds', 'topDress', 'givenAway'] as const) {
+    const total = (rows: readonly (typeof seasons)[number][]): number =>
+      rows.reduce((sum, row) => sum + row[part], 0);
+    expect(total(years), part).toBeCloseTo(total(seasons), 6);
+  }
+  const ofYear = overview.compost.filter(({ year }) => year === years[3]?.year);
+  expect(years[3]?.stock).toBe(ofYear.at(-1)?.stock);
+});
+
+test('what hangs below the axis is drawn to the same scale and stays on the page', () => {
+  interface Row {
+    readonly label: string;
+    readonly year: string;
+    readonly up: number;
+    readonly down: number;
+  }
+  const spec: StackSpec<Row> = {
+    layers: [{ name: 'up', className: '', of: ({ up }) => up }],
+    below: { name: 'down', className: '', of: ({ down }) => down },
+    lines: [],
+  };
+  const amount = fc.double({ min: 0, max: 1e6, noNaN: true });
+  fc.assert(
+    fc.property(amount, amount, (up, down) => {
+      const { y } = stackScale(spec, [{ label: 'a', year: 'a', up, down }]);
+      expect(y(0) - y(1)).toBeCloseTo(y(-2) - y(-1), 6);
+      expect(y(up)).toBeGreaterThanOrEqual(26 - 1e-6);
+      expect(y(-down)).toBeLessThanOrEqual(274 + 1e-6);
+    }),
+  );
 });

@@ -48,7 +48,7 @@ test('the table under the care figure holds the numbers of the plan', async () =
 
 test('a year adds up its four seasons, and says that this hides the summer', async () => {
   const { page } = await openPlan();
-  await page.getByRole('radio', { name: 'Year' }).check();
+  await page.locator('#care').getByRole('radio', { name: 'Year' }).check();
   await page.getByText('Whole year hours as a table').click();
   const rows = await cellsOf(page, 'Whole year: effective hours');
   const firstYear = overview.seasons.filter(({ year }) => year === 'FY28');
@@ -63,13 +63,34 @@ test('bars are as high as their hours on the scale of the figure', async () => {
   const { page } = await openPlan();
   const heights = await page
     .getByRole('img', { name: /^Summer: hours of care/ })
-    .locator('rect.care-mature')
+    .locator('rect.layer-light')
     .evaluateAll((bars) => bars.map((bar) => Number(bar.getAttribute('height'))));
   const summers = overview.seasons.filter(({ season }) => season === 'summer');
   const hours = summers.map(({ careByAge }) => careByAge.mature);
   const perHour = heights.map((height, index) => height / (hours[index] ?? Number.NaN));
   expect(heights).toHaveLength(hours.length);
   for (const scale of perHour) expect(scale).toBeCloseTo(perHour[0] ?? 0, 6);
+});
+
+test('the figure of a fund and the one of compost hold the numbers of their tables', async () => {
+  const { page } = await openPlan();
+  await page.getByText('Fund: Capital allotment').click();
+  await page.getByText('Capital allotment as a table').click();
+  const [first] = await cellsOf(page, 'Capital allotment, in dollars of the year');
+  expect(first).toEqual(['FY28', '$0', '$75,000', '$61,000', '$0', '$14,000', '$10,000']);
+  const fund = page.getByRole('img', { name: /^Capital allotment: what comes in/ });
+  expect(await fund.locator('.step-dashed').count()).toBe(1);
+  expect(await fund.locator('rect.layer-hatched').count()).toBe(overview.years.length);
+
+  await page.locator('#compost').getByRole('radio', { name: 'Fall' }).check();
+  await page.getByText('Fall compost as a table').click();
+  const rows = await cellsOf(page, 'Fall: compost in cubic yards');
+  const falls = overview.compost.filter(({ season }) => season === 'fall');
+  expect(rows.map(([label, made, bought]) => [label, made, bought])).toEqual(
+    falls.map((row) => [row.label, whole(row.made), whole(row.bought)]),
+  );
+  const hanging = page.getByRole('img', { name: /^Fall: compost used/ }).locator('.layer-light');
+  expect(await hanging.count()).toBe(falls.filter(({ bought }) => bought > 0).length);
 });
 
 test('the strip has a mark for each site, and hatches those that rest on a position', async () => {

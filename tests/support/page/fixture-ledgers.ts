@@ -38,10 +38,12 @@ export function fixtureLedgers(wish: FixtureWish): Ledgers {
         spent: 61_337,
         lapsed: 0,
         closing: 13_663,
+        floor: place === 0 ? 10_000 : 0,
       })),
     ),
     compost: indexes.flatMap((index) =>
       ['fall', 'spring'].map((season) => ({
+        season,
         label: `${season} ${2027 + index + (season === 'spring' ? 1 : 0)} (${fixtureYear(index)})`,
         year: fixtureYear(index),
         made: 98,

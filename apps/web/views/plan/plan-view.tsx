@@ -1,6 +1,7 @@
 import { useCallback, type ReactNode } from 'react';
 import { Contents } from '../../parts/contents.js';
 import { Section } from '../../parts/section.js';
+import { Compost } from '../../sections/compost.js';
 import { Headline } from '../../sections/headline.js';
 import { Hires } from '../../sections/hires.js';
 import { Limits } from '../../sections/limits.js';
@@ -19,7 +20,7 @@ import { TryChange } from './try-change.js';
 import type { Wish } from './wish.js';
 
 const sections = [
-  ...(['strip', 'change', 'care', 'plan', 'hires', 'promises', 'limits', 'money'] as const),
+  ...(['strip', 'change', 'care', 'plan', 'hires', 'promises', 'limits', 'money', 'compost'] as const),
   'solve',
 ] as const;
 
@@ -52,6 +53,7 @@ export default function PlanView({ content }: { readonly content: PlanContent })
       <Promises overview={overview} />
       <Limits overview={overview} />
       <Money overview={overview} />
+      <Compost overview={overview} />
       <Section id="solve" heading={strings.sections.solve}>
         <SolvePanel
           control={control}

@@ -21,6 +21,7 @@ export function compostRows({ campus, plan, charges }: Ground): CompostRow[] {
     const made = { all: season.made, certified: season.certified.made };
     return {
       label: seasonLabel(calendar, instance),
+      season: instance.season.id,
       year: fiscalYearLabel(instance.year),
       made: centiToYards(season.made),
       bought: certified + other,

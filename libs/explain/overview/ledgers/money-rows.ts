@@ -23,6 +23,7 @@ export function fundRows(ledger: readonly FundYear[]): FundRow[] {
       spent: dollars(amounts.spent),
       lapsed: dollars(amounts.lapsed),
       closing: dollars(amounts.closing),
+      floor: dollars(fund.floor),
     }));
 }
 
