@@ -8,10 +8,10 @@ import { Section } from './section.js';
 
 const words = strings.question;
 
-/** What every answer has. */
+/** What every answer has; one that was found by planning again also says how. */
 export interface Answer {
   readonly headline: string;
-  readonly made: Made;
+  readonly made?: Made;
 }
 
 interface QuestionSectionProps<Given extends Answer> {
@@ -23,7 +23,7 @@ interface QuestionSectionProps<Given extends Answer> {
   readonly show: (answer: Given) => ReactNode;
 }
 
-/** A question that is worked out on demand by planning again, with how the answer was found. */
+/** A question that is worked out on demand, with how the answer was found. */
 export function QuestionSection<Given extends Answer>(
   props: QuestionSectionProps<Given>,
 ): ReactNode {
@@ -54,10 +54,12 @@ export function QuestionSection<Given extends Answer>(
       {answer !== null && (
         <>
           {show(answer)}
-          <p className="quiet">
-            {answer.made.sentence}{' '}
-            {answer.made.skipped.length > 0 && words.skipped(answer.made.skipped.join('; '))}
-          </p>
+          {answer.made !== undefined && (
+            <p className="quiet">
+              {answer.made.sentence}{' '}
+              {answer.made.skipped.length > 0 && words.skipped(answer.made.skipped.join('; '))}
+            </p>
+          )}
         </>
       )}
       {!isOpen && (

@@ -1,9 +1,13 @@
 /** Asking a plan a question: progress while it is worked out, the answer as a table, and how it was found. */
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
+import { futures } from '#futures/futures.js';
+import { meetFutures } from '#futures/meet-futures.js';
 import type { NextSiteAnswer } from '#explain/questions/next-site/answer.js';
 import { axeFindings } from '../../support/page/axe.js';
 import type { FakeApi } from '../../support/page/fake-api.js';
+import { heldExplanation, planId } from '../../support/page/holdings.js';
 import { PageBench } from '../../support/page/open-page.js';
+import { planOf, smallCampus } from '../../support/small-campus.js';
 
 const bench = new PageBench();
 beforeAll(() => bench.startBrowser());
@@ -87,4 +91,51 @@ test('an answer that was given before is there without asking, and a failure say
   await page.reload();
   await section.getByText(answer.headline).waitFor();
   await section.getByRole('button', { name: 'Work it out again' }).waitFor();
+});
+
+test('other futures: bands of care and of promises, with tables that say what sampling leaves open', async () => {
+  const campus = smallCampus();
+  const plan = planOf(campus, [
+    ['S-1', 'edible', 2028],
+    ['S-2', 'pollinator', 2030],
+  ]);
+  const answer = await futures({
+    ...{ campus, plan, seed: 1, futures: 60, mended: 20, onStep: () => undefined },
+    runner: { parallel: 1, run: (order) => Promise.resolve(meetFutures(order)) },
+  });
+  const question = { kind: 'futures', futures: 1000, seed: 1 } as const;
+  const held = { ...heldExplanation(planId(1), question), state: 'done' as const };
+  const { page, errors } = await bench.open(
+    (api) => {
+      api.holdings.explanations = [{ ...held, answer: JSON.parse(JSON.stringify(answer)) }];
+    },
+    undefined,
+    '/?view=what-if',
+  );
+  const section = page.locator('#futures');
+  await section.getByText(answer.headline).waitFor();
+  const summers = answer.fixed.seasons.filter(({ season }) => season === 'summer');
+  await section.getByText('Summer in the futures as a table').click();
+  const care = section.getByRole('table', { name: /^Summer: effective hours/ });
+  expect(await care.locator('tbody tr').count()).toBe(summers.length);
+  const inTable = (cell: string | { readonly value: number }): string =>
+    typeof cell === 'string'
+      ? cell.replace(/[()]/g, '\\$&')
+      : (Math.round(cell.value / 10) * 10).toLocaleString('en-US');
+  const { label, wanted } = summers[2]!;
+  expect(await care.locator('tbody tr').nth(2).innerText()).toMatch(
+    new RegExp([label, wanted.p10, wanted.p50, wanted.p90].map(inTable).join('\\s+')),
+  );
+
+  await section.getByLabel('Promise').selectOption(answer.fixed.promises[0]!.id);
+  await section.getByText('Promise by year as a table').click();
+  const kept = section.getByRole('table', { name: /share of the futures in which it is kept/ });
+  const percent = (share: number): string => `${Math.round(100 * share)}%`;
+  const last = answer.fixed.promises[0]!.keptThrough.at(-1)!;
+  expect(await kept.locator('tbody tr').last().innerText()).toContain(
+    `${percent(last.share)} (${percent(last.low)} to ${percent(last.high)})`,
+  );
+  expect(await section.getByRole('img').count()).toBe(2);
+  expect(await axeFindings(page)).toEqual([]);
+  expect(errors).toEqual([]);
 });

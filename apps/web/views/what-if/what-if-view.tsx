@@ -4,6 +4,7 @@ import { strings } from '../../strings.data.js';
 import { ComparePlans } from './compare-plans.js';
 import { AdditionQuestion, LimitQuestion, PromiseQuestion } from './questions.js';
 import { Courses } from './courses.js';
+import { FuturesQuestion } from './futures/futures-question.js';
 
 /** Other courses and other plans, told as what would be different, never as a second whole plan. */
 export default function WhatIfView({ content }: { readonly content: PlanContent }): ReactNode {
@@ -15,6 +16,7 @@ export default function WhatIfView({ content }: { readonly content: PlanContent 
       <PromiseQuestion planId={content.plan.id} />
       <LimitQuestion planId={content.plan.id} />
       <AdditionQuestion planId={content.plan.id} />
+      <FuturesQuestion planId={content.plan.id} />
       <ComparePlans content={content} />
     </>
   );
