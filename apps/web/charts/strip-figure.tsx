@@ -5,20 +5,33 @@ import { strings } from '../strings.data.js';
 import { fitColumns } from './columns.js';
 import { Patterns } from './patterns.js';
 import { StripBands } from './strip-bands.js';
+import { StripDrag } from './strip-drag.js';
 import { StripLabels } from './strip-labels.js';
 import { stripLayout } from './strip-layout.js';
 import { StripMarks } from './strip-marks.js';
 import { firstLimitYear, stripYears } from './strip-years.js';
 import { StripAxis, StripLimitLine } from './strip-axis.js';
+import { useSiteDrag } from './use-site-drag.js';
+
+interface StripFigureProps {
+  readonly overview: PlanOverview;
+  /** Told which site was dragged to which year, by its place; left out: sites stay where they are. */
+  readonly onMove?: (siteId: string, year: number) => void;
+}
 
 /** All years on one strip: sites above the line, what they use up below it. */
-export function StripFigure({ overview }: { readonly overview: PlanOverview }): ReactNode {
+export function StripFigure({ overview, onMove }: StripFigureProps): ReactNode {
   const id = useId();
   const [box, room] = useWidth<HTMLDivElement>(800);
   const years = stripYears(overview);
   const columns = fitColumns(years.length, room, { least: 20, most: 64 });
   const layout = stripLayout(Math.max(...years.map(({ row }) => row.sites.length), 0));
   const drawing = { years, columns, layout, id };
+  const { drag, handlersOf } = useSiteDrag({
+    columnWidth: columns.width,
+    columnCount: columns.count,
+    onDrop: (site, year) => onMove?.(site, year),
+  });
   return (
     <div className="figure-frame">
       <StripLabels overview={overview} layout={layout} />
@@ -40,8 +53,9 @@ export function StripFigure({ overview }: { readonly overview: PlanOverview }): 
           <Patterns id={id} />
           <StripBands {...drawing} />
           <StripAxis {...drawing} />
-          <StripMarks {...drawing} />
+          <StripMarks {...drawing} {...(onMove === undefined ? {} : { handlersOf })} />
           <StripLimitLine {...drawing} year={firstLimitYear(overview)} />
+          {drag !== null && <StripDrag {...drawing} drag={drag} />}
         </svg>
       </div>
     </div>

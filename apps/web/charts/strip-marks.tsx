@@ -3,9 +3,16 @@ import type { YearSite } from '#explain/overview/plan-overview.js';
 import type { StripDrawing } from './strip-drawing.js';
 import { MARK } from './strip-layout.js';
 import type { StripYear } from './strip-years.js';
+import type { DragControl, MarkHandlers } from './use-site-drag.js';
+
+interface StripMarksProps extends StripDrawing {
+  /** Left out: the marks stay where they are. */
+  readonly handlersOf?: DragControl['handlersOf'];
+}
 
 /** One mark for each site built, an outline for sites that works block, a flag for hires. */
-export function StripMarks({ years, columns, layout, id }: StripDrawing): ReactNode {
+export function StripMarks(props: StripMarksProps): ReactNode {
+  const { years, columns, layout, id, handlersOf } = props;
   return (
     <g>
       {years.map((year, index) => {
@@ -19,6 +26,7 @@ export function StripMarks({ years, columns, layout, id }: StripDrawing): ReactN
                 middle={middle}
                 bottom={layout.baseline - 4 - place * layout.siteStep}
                 hatch={`url(#${id}-dense)`}
+                handlers={handlersOf?.(site, index)}
               />
             ))}
             <BlockedMark year={year} middle={middle} top={layout.blockedTop} />
@@ -35,18 +43,20 @@ interface SiteMarkProps {
   readonly middle: number;
   readonly bottom: number;
   readonly hatch: string;
+  readonly handlers: MarkHandlers | undefined;
 }
 
-function SiteMark({ site, middle, bottom, hatch }: SiteMarkProps): ReactNode {
+function SiteMark({ site, middle, bottom, hatch, handlers }: SiteMarkProps): ReactNode {
   const side = site.countsTowardsPromise ? MARK : MARK * 0.6;
   return (
     <rect
-      className="site-mark"
+      className={handlers === undefined ? 'site-mark' : 'site-mark is-movable'}
       x={middle - side / 2}
       y={bottom - side}
       width={side}
       height={side}
       {...(site.needsProposedPosition ? { style: { fill: hatch } } : {})}
+      {...handlers}
     >
       <title>{`${site.site} ${site.name}`}</title>
     </rect>

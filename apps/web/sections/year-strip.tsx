@@ -25,17 +25,24 @@ const columns: readonly Column[] = [
   { head: words.rows.hires, kind: 'words' },
 ];
 
+interface YearStripProps {
+  readonly overview: PlanOverview;
+  /** Told which site was dragged to which year, by its place; null: not now. */
+  readonly onMove: ((siteId: string, year: number) => void) | null;
+}
+
 /** All years at a glance, with the same as a table. */
-export function YearStrip({ overview }: { readonly overview: PlanOverview }): ReactNode {
+export function YearStrip({ overview, onMove }: YearStripProps): ReactNode {
   const id = useId();
   return (
     <Section id="strip" heading={strings.sections.strip}>
       <figure>
-        <StripFigure overview={overview} />
+        <StripFigure overview={overview} {...(onMove === null ? {} : { onMove })} />
         <figcaption>
           <Legend id={id} items={stripKey(id)} />
         </figcaption>
       </figure>
+      <p className="quiet no-print">{words.drag}</p>
       <details>
         <summary>{words.tableSummary}</summary>
         <DataTable

@@ -65,6 +65,39 @@ test('the superintendent: moves a site, sees what gives, undoes it, takes the st
   expect(await download('Grounds staffing request (PDF)')).toBe('%PDF-');
 });
 
+test('the superintendent drags a site to another year: Escape leaves it, letting go asks what gives', async () => {
+  const { campusId, planId, store } = at.desk;
+  await at.open(`/?view=plan&campus=${campusId}&plan=${planId}`);
+  const marks = at.page.locator('#strip rect.site-mark.is-movable');
+  await marks.nth(1).scrollIntoViewIfNeeded();
+  const [first, second] = [await marks.nth(0).boundingBox(), await marks.nth(1).boundingBox()];
+  // S-1 is prepared in FY28 and S-2 in FY30: as far again is FY32.
+  const twoYears = second!.x - first!.x;
+  const y = second!.y + second!.height / 2;
+  const drag = async (): Promise<void> => {
+    await at.page.mouse.move(second!.x + second!.width / 2, y);
+    await at.page.mouse.down();
+    await at.page.mouse.move(second!.x + second!.width / 2 + twoYears, y, { steps: 4 });
+    await at.page.getByText('S-2 to FY32').waitFor();
+  };
+  const asked = (await store.requests.listOf(campusId)).length;
+  await drag();
+  await at.page.keyboard.press('Escape');
+  await at.page.mouse.up();
+  expect(await at.page.getByText('S-2 to FY32').count()).toBe(0);
+  expect(await store.requests.listOf(campusId)).toHaveLength(asked);
+
+  await drag();
+  await at.page.mouse.up();
+  await at.page.getByText('Solved with the change.').waitFor();
+  const gives = await at.page.getByRole('table', { name: 'What gives' }).innerText();
+  expect(gives).toMatch(/S-2 Mill Bank\s+FY30, .*FY32, /s);
+  expect(await at.page.getByLabel('Why').inputValue()).toContain('dragged');
+  expect(await store.requests.listOf(campusId)).toHaveLength(asked + 1);
+  await at.page.keyboard.press('Control+z');
+  await at.page.getByText('Undone.').waitFor();
+});
+
 test('for administration and donors: the story by keys alone, then the brief', async () => {
   await at.open('/?view=meeting');
   const stage = at.page.getByRole('region', { name: 'The story' });

@@ -1,4 +1,5 @@
 import { useCallback, type ReactNode } from 'react';
+import { api } from '../../api.js';
 import { Contents } from '../../parts/contents.js';
 import { Section } from '../../parts/section.js';
 import { Compost } from '../../sections/compost.js';
@@ -12,15 +13,28 @@ import { SeasonCare } from '../../sections/season-care.js';
 import { SolvePanel } from '../../sections/solve-panel.js';
 import { YearStrip } from '../../sections/year-strip.js';
 import type { PlanContent } from '../../state/desk-context.js';
+import { useLoaded } from '../../state/use-loaded.js';
 import { useKept } from '../../state/use-kept.js';
 import { useShowPlan } from '../../state/use-show-plan.js';
 import { useSolve } from '../../state/use-solve.js';
 import { strings } from '../../strings.data.js';
 import { TryChange } from './try-change.js';
-import type { Wish } from './wish.js';
+import { useTrial } from './use-trial.js';
+import { placementsWith, type Wish } from './wish.js';
+import { yearsOf } from './years.js';
 
 const sections = [
-  ...(['strip', 'change', 'care', 'plan', 'hires', 'promises', 'limits', 'money', 'compost'] as const),
+  ...([
+    'strip',
+    'change',
+    'care',
+    'plan',
+    'hires',
+    'promises',
+    'limits',
+    'money',
+    'compost',
+  ] as const),
   'solve',
 ] as const;
 
@@ -31,6 +45,9 @@ export default function PlanView({ content }: { readonly content: PlanContent })
   const { overview, plan, campus, lastSolve } = content;
   const control = useSolve(campus.id, lastSolve?.planId ? null : lastSolve);
   const showPlan = useShowPlan();
+  const load = useCallback(() => api.campus(campus.id), [campus]);
+  const [loaded] = useLoaded(load);
+  const trial = useTrial(content);
   const [kept, keep] = useKept<Wish>(`change of ${campus.id}`);
   const wish = kept ?? emptyWish;
   const moveSite = useCallback(
@@ -41,12 +58,28 @@ export default function PlanView({ content }: { readonly content: PlanContent })
     },
     [keep],
   );
+  const isBusy = trial.trial.kind === 'saving' || trial.trial.kind === 'solving';
+  const drop = (site: string, place: number): void => {
+    if (loaded.kind !== 'loaded') return;
+    const { file } = loaded.value;
+    const year = yearsOf(file)[place] ?? '';
+    const dropped: Wish = { site, kind: 'fixed', year, reason: strings.change.draggedReason };
+    keep(dropped);
+    trial.start(site, placementsWith(dropped, file));
+    document.getElementById('change')?.scrollIntoView({ block: 'nearest' });
+  };
   return (
     <>
       <Headline overview={overview} planId={plan.id} />
       <Contents ids={sections} />
-      <YearStrip overview={overview} />
-      <TryChange content={content} wish={wish} onWish={keep} onKept={() => keep(null)} />
+      <YearStrip overview={overview} onMove={isBusy || loaded.kind !== 'loaded' ? null : drop} />
+      <TryChange
+        loaded={loaded}
+        control={trial}
+        wish={wish}
+        onWish={keep}
+        onKept={() => keep(null)}
+      />
       <SeasonCare overview={overview} />
       <PlanByYear overview={overview} onMove={moveSite} />
       <Hires overview={overview} />

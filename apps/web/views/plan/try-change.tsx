@@ -1,21 +1,22 @@
-import { useCallback, useEffect, type ReactNode } from 'react';
-import { api } from '../../api.js';
+import { useEffect, type ReactNode } from 'react';
+import type { CampusFile } from '../../api.js';
 import { FailureNote } from '../../parts/failure-note.js';
 import { Section } from '../../parts/section.js';
-import type { PlanContent } from '../../state/desk-context.js';
 import { useShowPlan } from '../../state/use-show-plan.js';
-import { useLoaded } from '../../state/use-loaded.js';
+import type { Loaded } from '../../state/use-loaded.js';
 import { strings } from '../../strings.data.js';
 import { ChangeForm } from './change-form.js';
 import { PlacedByHand } from './placed-by-hand.js';
 import { TrialResult } from './trial-result.js';
-import { useTrial } from './use-trial.js';
+import type { TrialControl } from './use-trial.js';
 import { placementsWith, type Wish } from './wish.js';
 
 const words = strings.change;
 
 interface TryChangeProps {
-  readonly content: PlanContent;
+  /** The campus as it is now. */
+  readonly loaded: Loaded<{ readonly file: CampusFile }>;
+  readonly control: TrialControl;
   readonly wish: Wish;
   readonly onWish: (wish: Wish) => void;
   /** The trial is over and its plan is kept. */
@@ -23,11 +24,8 @@ interface TryChangeProps {
 }
 
 /** Move a site to another year or bar it, see within seconds what gives, keep it or undo it. */
-export function TryChange({ content, wish, onWish, onKept }: TryChangeProps): ReactNode {
-  const { campus } = content;
-  const load = useCallback(() => api.campus(campus.id), [campus]);
-  const [loaded] = useLoaded(load);
-  const control = useTrial(content);
+export function TryChange(props: TryChangeProps): ReactNode {
+  const { loaded, control, wish, onWish, onKept } = props;
   const showPlan = useShowPlan();
   useUndoKey(control.undo);
   const { trial } = control;
