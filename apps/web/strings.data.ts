@@ -706,13 +706,14 @@ export const strings = {
   futures: {
     heading: 'In other futures',
     lead: 'The plan meets a thousand sampled futures in which people, money, prices, works and weather do not keep to it.',
+    sure: { 0: 'none', 1: 'all' },
     met: (futures: string, recourse: string): string =>
       `${futures} ${futures === '1' ? 'future' : 'futures'} met. ${recourse}`,
     fiscal: (year: number): string => `FY${String(year % 100).padStart(2, '0')}`,
     care: 'Care wanted against the people there',
     neverShort: 'In no season is care more likely than not left undone.',
     firstShort: (season: string, share: string): string =>
-      `The first season in which care is more likely than not left undone is ${season}: in ${share} of the futures.`,
+      `Care is more likely than not left undone first in ${season}. Share of the futures: ${share}.`,
     careTitle: (season: string): string =>
       `${season}: hours of care wanted and hours there, as they range over the futures`,
     careDescription:
@@ -760,6 +761,7 @@ export const strings = {
     oddsKey: 'Name in the campus file',
     oddsValue: 'Value',
     oddsSource: 'Source',
+    eachYear: ' a year',
     held: 'The same in every future',
   },
 

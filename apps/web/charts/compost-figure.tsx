@@ -1,13 +1,22 @@
 import type { ReactNode } from 'react';
 import { strings } from '../strings.data.js';
 import type { CompostPeriod } from './compost-rows.js';
-import type { StackSpec } from './stack/stack-drawing.js';
+import type { Layer, StackSpec } from './stack/stack-drawing.js';
 import { StackFigure } from './stack/stack-figure.js';
 
 const words = strings.compost;
 
 /** What is used stands on the axis; what has to be bought for it hangs below. */
-export const compostSpec: StackSpec<CompostPeriod> = {
+export function compostSpec(rows: readonly CompostPeriod[]): StackSpec<CompostPeriod> {
+  return rows.some(({ bought }) => bought > 0) ? { ...spec, below: bought } : spec;
+}
+
+const bought: Layer<CompostPeriod> = {
+  ...{ name: words.bought, className: 'layer-light' },
+  of: (row) => row.bought,
+};
+
+const spec: StackSpec<CompostPeriod> = {
   layers: [
     { name: words.builds, className: 'layer-dark', of: (row) => row.builds },
     {
@@ -23,7 +32,6 @@ export const compostSpec: StackSpec<CompostPeriod> = {
       of: (row) => row.givenAway,
     },
   ],
-  below: { name: words.bought, className: 'layer-light', of: (row) => row.bought },
   lines: [
     { name: words.made, className: 'step-line', of: (row) => row.made },
     { name: words.stock, className: 'step-dashed', of: (row) => row.stock },
@@ -46,7 +54,7 @@ export function CompostFigure({ period, rows }: CompostFigureProps): ReactNode {
         rows.find(({ bought }) => bought > 0)?.label ?? null,
       )}
       axis={words.axis}
-      spec={compostSpec}
+      spec={compostSpec(rows)}
       rows={rows}
     />
   );

@@ -1,8 +1,10 @@
 import type { SampledShare } from '#futures/results/share.js';
+import { strings } from '../strings.data.js';
 import { wholeNumber, wholePercent } from './numbers.js';
 
-/** A share of sampled futures with what sampling leaves open: `62% (59% to 65%)`. */
+/** A share of sampled futures with what sampling leaves open: `62% (59% to 65%)`, `all`, `none`. */
 export function shareWithError({ share, low, high }: SampledShare): string {
+  if (share === 0 || share === 1) return strings.futures.sure[share];
   return `${wholePercent(share)} (${wholePercent(low)} to ${wholePercent(high)})`;
 }
 

@@ -35,12 +35,16 @@ export function Compost({ overview }: { readonly overview: PlanOverview }): Reac
   }
   return (
     <Section id="compost" heading={strings.sections.compost}>
-      <SeasonPicker names={compostSeasons(overview)} choice={choice} onChoose={setChoice} />
+      <SeasonPicker
+        choices={[...compostSeasons(overview), WHOLE_YEAR]}
+        choice={choice}
+        onChoose={setChoice}
+      />
       <p className="care-caption">{firstBought(overview.compost)}</p>
       <figure>
         <CompostFigure period={period} rows={rows} />
         <figcaption>
-          <Legend id={id} items={stackKey(compostSpec, id)} />
+          <Legend id={id} items={stackKey(compostSpec(rows), id)} />
         </figcaption>
       </figure>
       <details>

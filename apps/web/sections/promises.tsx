@@ -23,7 +23,7 @@ export function Promises({ overview }: { readonly overview: PlanOverview }): Rea
       promise.strength,
       <StatusInWords key="status" promise={promise} />,
       keptUntil(promise),
-      promise.missedYears.length === 0 ? words.neverMissed : promise.missedYears.join(', '),
+      missedIn(promise),
     ],
   }));
   return (
@@ -39,6 +39,12 @@ export function Promises({ overview }: { readonly overview: PlanOverview }): Rea
 
 function keptUntil({ keptUntil: year, missedYears }: PromiseRow): string {
   return year ?? (missedYears.length === 0 ? words.notYearly : words.missedAtOnce);
+}
+
+/** Nothing for a promise of no years: whether it is missed stands beside it. */
+function missedIn({ keptUntil: year, missedYears }: PromiseRow): string {
+  if (missedYears.length > 0) return missedYears.join(', ');
+  return year === null ? '' : words.neverMissed;
 }
 
 function StatusInWords({ promise }: { readonly promise: PromiseRow }): ReactNode {

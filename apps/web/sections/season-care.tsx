@@ -40,7 +40,7 @@ export function SeasonCare({ overview }: { readonly overview: PlanOverview }): R
   }
   return (
     <Section id="care" heading={strings.sections.care}>
-      <SeasonPicker names={names} choice={choice} onChoose={setChoice} />
+      <SeasonPicker choices={[...names, WHOLE_YEAR]} choice={choice} onChoose={setChoice} />
       <p className="care-caption" aria-live="polite">
         {captionOf(overview, choice)}
       </p>

@@ -4,18 +4,19 @@ import { capitalized } from '../format/numbers.js';
 import { strings } from '../strings.data.js';
 
 interface SeasonPickerProps {
-  readonly names: readonly string[];
+  /** Names of seasons, and WHOLE_YEAR where a whole year can be shown. */
+  readonly choices: readonly string[];
   readonly choice: string;
   readonly onChoose: (choice: string) => void;
 }
 
-/** One season at a time, or the whole year last. */
-export function SeasonPicker({ names, choice, onChoose }: SeasonPickerProps): ReactNode {
+/** One season at a time, or the whole year. */
+export function SeasonPicker({ choices, choice, onChoose }: SeasonPickerProps): ReactNode {
   const group = useId();
   return (
     <fieldset className="choices">
       <legend>{strings.care.choose}</legend>
-      {[...names, WHOLE_YEAR].map((name) => (
+      {choices.map((name) => (
         <label key={name}>
           <input
             type="radio"

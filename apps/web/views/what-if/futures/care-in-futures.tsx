@@ -38,7 +38,7 @@ export function CareInFutures({ result }: { readonly result: FuturesResult }): R
   return (
     <>
       <h3>{words.care}</h3>
-      <SeasonPicker names={names} choice={choice} onChoose={setChoice} />
+      <SeasonPicker choices={names} choice={choice} onChoose={setChoice} />
       <p className="care-caption">{shortInWords(result)}</p>
       <figure>
         <BandFigure

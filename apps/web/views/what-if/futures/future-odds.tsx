@@ -12,6 +12,13 @@ const columns: readonly Column[] = [
   { head: words.oddsSource, kind: 'words' },
 ];
 
+/** A share is told as a percentage of whatever it is a share of. */
+function valueInWords(value: number, unit: string): string {
+  if (!unit.startsWith('share')) return withUnit(value, unit);
+  const rest = unit.slice('share'.length).replace('/yr', words.eachYear);
+  return `${withUnit(100 * value, '')}%${rest}`;
+}
+
 /** The numbers with which the futures were drawn, each with where it comes from. */
 export function FutureOdds({ answer }: { readonly answer: FuturesAnswer }): ReactNode {
   return (
@@ -22,7 +29,7 @@ export function FutureOdds({ answer }: { readonly answer: FuturesAnswer }): Reac
         columns={columns}
         rows={answer.odds.map(({ key, value, unit, source }) => ({
           key,
-          cells: [key, withUnit(value, unit), source],
+          cells: [key, valueInWords(value, unit), source],
         }))}
       />
     </details>

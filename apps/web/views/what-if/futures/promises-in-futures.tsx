@@ -40,10 +40,11 @@ export function PromisesInFutures({ fixed, mended }: PromisesInFuturesProps): Re
   );
 }
 
-/** A public promise that does not hold in every year comes first. */
+/** What was promised in public, and of that what is kept least often. */
 function firstOf({ promises }: FuturesResult): PromiseShare | undefined {
-  const turning = promises.filter(({ keptThrough }) => (keptThrough.at(-1)?.share ?? 1) < 1);
-  return turning.find((promise) => promise.public) ?? turning[0] ?? promises[0];
+  const given = promises.filter((one) => one.public && one.strength !== 'aspiration');
+  const kept = ({ keptThrough }: PromiseShare): number => keptThrough.at(-1)?.share ?? 1;
+  return [...given].sort((a, b) => kept(a) - kept(b))[0] ?? promises[0];
 }
 
 interface KeptProps {
