@@ -95,7 +95,7 @@ const limitColumns: readonly Column[] = [
 function limitRow({ id, name, keptThrough, impossibleThrough, sentence }: PromiseLimit) {
   const cells = [
     name,
-    keptThrough ?? words.notAtAll,
+    keptThrough ?? words.noneFound,
     impossibleThrough ?? words.notProven,
     sentence,
   ];
@@ -120,7 +120,7 @@ export function AdditionQuestion({ planId }: QuestionProps): ReactNode {
             cells: [
               row.name,
               row.dollars === null ? words.unknown : dollars(row.dollars),
-              row.yearsPer10000Dollars === null ? words.unknown : amount(row.yearsPer10000Dollars),
+              yearsInWords(row),
               `${row.sentence} ${row.note}`,
             ],
           }))}
@@ -129,6 +129,14 @@ export function AdditionQuestion({ planId }: QuestionProps): ReactNode {
     />
   );
 }
+
+/** What was not planned again is not known to buy nothing. */
+function yearsInWords({ measures, yearsPer10000Dollars }: AddedRow): string {
+  if (measures === null) return words.notWorkedOut;
+  return yearsPer10000Dollars === null ? words.buysNone : amount(yearsPer10000Dollars);
+}
+
+type AddedRow = AdditionsAnswer['additions'][number];
 
 const additionColumns: readonly Column[] = [
   { head: words.addition, kind: 'name' },
