@@ -672,6 +672,7 @@ export const strings = {
     findOut: 'What to find out',
     ifPassed: 'Had it passed',
     notWorkedOut: 'not worked out',
+    notKnown: 'not known',
   },
 
   whatIfQuestions: {

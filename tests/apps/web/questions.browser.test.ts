@@ -36,6 +36,14 @@ const answer: NextSiteAnswer = {
     },
     {
       ...choice,
+      id: 'c',
+      name: 'No site',
+      standing: 'not-found',
+      busySeasonHours: 0,
+      sentence: 'No plan with it was found, and none was ruled out.',
+    },
+    {
+      ...choice,
       id: 'b',
       name: 'TVU-03 Kiln Hall South Lawn',
       standing: 'tied',
@@ -43,7 +51,7 @@ const answer: NextSiteAnswer = {
       sentence: 'Within the gap.',
     },
   ],
-  couldBecome: [{ site: 'TVU-26', name: 'Fieldhouse Slope', findOut: [], ifPassed: null }],
+  couldBecome: [{ site: 'TVU-26', name: 'TVU-26 Fieldhouse Slope', findOut: [], ifPassed: null }],
   gap: 0.011,
   made: {
     rounds: 40,
@@ -67,8 +75,9 @@ test('what else could be chosen is worked out on demand, with ties, tests and wh
   change(api, { state: 'done', answer });
   await section.getByText(answer.headline).waitFor();
   const rows = section.getByRole('table', { name: 'Choices for next year' }).locator('tbody tr');
-  expect(await rows.count()).toBe(2);
-  expect(await rows.nth(1).innerText()).toMatch(/TVU-03.*cannot be told apart.*172/s);
+  expect(await rows.count()).toBe(3);
+  expect(await rows.nth(1).innerText()).toMatch(/No site.*not known/s);
+  expect(await rows.nth(2).innerText()).toMatch(/TVU-03.*cannot be told apart.*172/s);
   const text = await section.innerText();
   expect(text).toContain('TVU-26 Fieldhouse Slope');
   expect(text).toContain('Each with 40 rounds of search. Left out, as the time was over: TVU-08.');

@@ -48,7 +48,7 @@ function Choices({ answer }: { readonly answer: NextSiteAnswer }): ReactNode {
             rows={answer.couldBecome.map(({ site, name, findOut, ifPassed }) => ({
               key: site,
               cells: [
-                `${site} ${name}`,
+                name,
                 findOut.map(({ what }) => what).join(' '),
                 ifPassed?.sentence ?? words.notWorkedOut,
               ],
@@ -60,6 +60,11 @@ function Choices({ answer }: { readonly answer: NextSiteAnswer }): ReactNode {
   );
 }
 
+/** Hours are those of a plan; where none was found there are none to tell. */
+function hasPlan({ standing }: ChoiceRow): boolean {
+  return standing !== 'not-found' && standing !== 'impossible';
+}
+
 function choiceRow(choice: ChoiceRow) {
   const against = choice.against.map(({ sentence }) => sentence).join(' ');
   return {
@@ -68,7 +73,7 @@ function choiceRow(choice: ChoiceRow) {
       choice.name,
       words.standings[choice.standing],
       choice.sentence,
-      wholeNumber(choice.busySeasonHours),
+      hasPlan(choice) ? wholeNumber(choice.busySeasonHours) : words.notKnown,
       against === '' ? words.none : against,
     ],
   };
