@@ -40,7 +40,7 @@ export function Compost({ overview }: { readonly overview: PlanOverview }): Reac
         choice={choice}
         onChoose={setChoice}
       />
-      <p className="care-caption">{firstBought(overview.compost)}</p>
+      <p>{firstBought(overview.compost)}</p>
       <figure>
         <CompostFigure period={period} rows={rows} />
         <figcaption>

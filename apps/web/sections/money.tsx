@@ -100,7 +100,7 @@ function LedgerFigure({ name, rows }: LedgerProps): ReactNode {
   const spec = fundSpec(rows);
   return (
     <>
-      <p className="care-caption">{sumsInWords(rows)}</p>
+      <p>{sumsInWords(rows)}</p>
       <figure>
         <FundFigure name={name} rows={rows} />
         <figcaption>

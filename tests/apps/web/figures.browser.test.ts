@@ -55,7 +55,7 @@ test('a year adds up its four seasons, and says that this hides the summer', asy
   expect(rows[0]?.[0]).toBe('FY28');
   expect(rows[0]?.[6]).toBe(whole(firstYear.reduce((sum, row) => sum + row.supplyNow, 0)));
   expect(rows).toHaveLength(40);
-  const caption = await page.locator('.care-caption').innerText();
+  const caption = await page.locator('#care .care-caption').innerText();
   expect(caption).toContain('Annual totals hide the summer.');
 });
 

@@ -72,12 +72,10 @@ export function stackScale<Row extends StackRow>(
     ...rows.flatMap((row) => [stackTotal(spec, row), ...spec.lines.map((line) => line.of(row))]),
   );
   const deepest = Math.max(0, ...rows.map((row) => spec.below?.of(row) ?? 0));
-  const ticks = roundTicks(highest, 5);
-  const top = ticks.at(-1) ?? 1;
-  const step = ticks[1] ?? 1;
-  const under = Math.ceil(deepest / step);
-  const perUnit = (PLOT_BOTTOM - PLOT_TOP) / (top + under * step);
-  const zero = PLOT_TOP + top * perUnit;
-  const hanging = Array.from({ length: under }, (_, index) => -(under - index) * step);
-  return { ticks: [...hanging, ...ticks], y: (value) => zero - value * perUnit };
+  const step = roundTicks(Math.max(highest, deepest), 5)[1] ?? 1;
+  const [over, under] = [Math.ceil(highest / step), Math.ceil(deepest / step)];
+  const perUnit = (PLOT_BOTTOM - PLOT_TOP) / ((over + under) * step);
+  const zero = PLOT_TOP + over * step * perUnit;
+  const ticks = Array.from({ length: over + under + 1 }, (_, index) => (index - under) * step);
+  return { ticks, y: (value) => zero - value * perUnit };
 }

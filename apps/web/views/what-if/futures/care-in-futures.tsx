@@ -39,7 +39,7 @@ export function CareInFutures({ result }: { readonly result: FuturesResult }): R
     <>
       <h3>{words.care}</h3>
       <SeasonPicker choices={names} choice={choice} onChoose={setChoice} />
-      <p className="care-caption">{shortInWords(result)}</p>
+      <p>{shortInWords(result)}</p>
       <figure>
         <BandFigure
           title={words.careTitle(name)}

@@ -66,7 +66,7 @@ function Kept({ promise, again, counts }: KeptProps): ReactNode {
   ];
   return (
     <>
-      <p className="care-caption">
+      <p>
         {promise.planBreaks === null
           ? words.planKeeps
           : words.planBreaks(words.fiscal(promise.planBreaks))}
