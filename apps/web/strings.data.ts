@@ -712,6 +712,8 @@ export const strings = {
     sure: { 0: 'none', 1: 'all' },
     met: (futures: string, recourse: string): string =>
       `${futures} ${futures === '1' ? 'future' : 'futures'} met. ${recourse}`,
+    metAgain: (futures: string, recourse: string): string =>
+      `${futures} of them met again. ${recourse}`,
     fiscal: (year: number): string => `FY${String(year % 100).padStart(2, '0')}`,
     care: 'Care wanted against the people there',
     neverShort: 'In no season is care more likely than not left undone.',
@@ -740,7 +742,7 @@ export const strings = {
     asItIs: (futures: number): string =>
       `Plan kept as it is (${counted(futures, 'future', 'futures')})`,
     mended: (futures: number): string =>
-      `Skipped sites tried again (${counted(futures, 'future', 'futures')})`,
+      `Plan made anew each year (${counted(futures, 'future', 'futures')})`,
     planKeeps: 'The plan itself keeps this promise.',
     planBreaks: (year: string): string => `The plan itself breaks this promise in ${year}.`,
     keptTitle: (promise: string): string =>

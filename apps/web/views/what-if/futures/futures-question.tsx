@@ -32,6 +32,7 @@ function Futures({ answer }: { readonly answer: FuturesAnswer }): ReactNode {
   return (
     <>
       <p>{words.met(wholeNumber(fixed.futures), fixed.recourse)}</p>
+      {mended !== null && <p>{words.metAgain(wholeNumber(mended.futures), mended.recourse)}</p>}
       <CareInFutures result={fixed} />
       <PromisesInFutures fixed={fixed} mended={mended} />
       {fixed.gifts.length > 0 && <GiftsInFutures result={fixed} />}

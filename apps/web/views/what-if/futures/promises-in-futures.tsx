@@ -13,7 +13,7 @@ const words = strings.futures;
 interface PromisesInFuturesProps {
   /** The plan kept as it is. */
   readonly fixed: FuturesResult;
-  /** What was skipped is tried again; null: time did not allow it. */
+  /** The plan made anew each year; null: time did not allow it. */
   readonly mended: FuturesResult | null;
 }
 
