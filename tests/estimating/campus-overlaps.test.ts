@@ -24,8 +24,8 @@ describe('sites that share ground', () => {
   });
 
   test('is counted against the smaller of the two, whichever comes first', () => {
-    // 10 ft by 20 ft of it lie on A: 2 % of A, but a fifth of its own 1,000 sf.
-    const small = site('S', rectangle(50, 20, [90, 0]));
+    // 5 ft by 20 ft of it lie on A: 1 % of A, but a tenth of its own 1,000 sf.
+    const small = site('S', rectangle(50, 20, [95, 0]));
     expect(told(overlapProblems(places([A, small])))).toEqual(['error SITES-OVERLAP site S']);
     expect(told(overlapProblems(places([small, A])))).toEqual(['error SITES-OVERLAP site A']);
   });
