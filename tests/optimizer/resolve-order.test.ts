@@ -137,3 +137,24 @@ test('a site forced into a year leaves no promised year empty where the others c
   expect(values[2]).toBe(0);
   expect(plan?.decisions.placements.find((p) => p.site === 'C')?.year).toBe(2028);
 });
+
+test('several searches on one set-up come to what each comes to alone, and the best of them is the answer', () => {
+  const campus = tinyCampus({ funds: [tinyFund('capital', 40_000)] });
+  const late = [{ site: 'A', buildType: 'beds', year: fiscalYear(2030) }];
+  const start = { placements: late, hires: [], workDays: [], purchases: [] };
+  const of = { campus, wish: 'best', start, effort: { kind: 'rounds', rounds: 3 } } as const;
+  const seeds = [1, 2, 3];
+  const alone = seeds.map((seed) => answer({ ...of, seed }).values);
+  const runs = seeds.map((seed) => ({ seed }));
+  const together = answer({ ...of, runs });
+  expect(together.runs?.map((run) => run.values)).toEqual(alone);
+  const [best] = [...alone].sort((a, b) => compareTiers(campus, a, b));
+  expect(together.values).toEqual(best);
+  expect(together.rounds).toBe(9);
+  const ahead = answer({ campus, wish: 'best', effort: { kind: 'proven' } });
+  const from = { decisions: ahead.plan?.decisions ?? start, values: ahead.values };
+  const begun = answer({ ...of, runs: [{ seed: 1, from }], effort: { kind: 'rounds', rounds: 0 } });
+  expect(begun.runs).toEqual([from]);
+  expect(begun.plan && checkPlan(campus, begun.plan)).toEqual([]);
+  expect(begun.values).toEqual(ahead.values);
+});

@@ -19,6 +19,19 @@ export type Effort =
   /** Until every tier is proven: for small campuses. */
   | { readonly kind: 'proven' };
 
+/** Decisions that keep every binding rule, and what they reach in every tier. */
+export interface RunPlan {
+  readonly decisions: Decisions;
+  readonly values: readonly number[];
+}
+
+/** One search among several of the same campus. */
+export interface SearchRun {
+  readonly seed: number;
+  /** A plan of this campus to go on from, where it is better than the mended start. */
+  readonly from?: RunPlan;
+}
+
 /** A campus, changed in one way, to be planned again. Plain data: it crosses threads. */
 export interface ResolveOrder {
   readonly campus: Campus;
@@ -26,6 +39,11 @@ export interface ResolveOrder {
   readonly start?: Decisions;
   readonly seed: number;
   readonly effort: Effort;
+  /**
+   * Several searches on one set-up, each with all the rounds, in place of one by `seed`; for `best` with
+   * rounds only. The answer is the best of them. Left out: one.
+   */
+  readonly runs?: readonly SearchRun[];
   /** Seconds after which the search stops although rounds are left. Left out: none. */
   readonly seconds?: number;
   /**
@@ -53,7 +71,9 @@ export interface ResolveAnswer {
   readonly bounds: readonly (number | null)[];
   /** Only where they were wished. */
   readonly prices?: GuidePrices;
-  /** Rounds of search done: fewer than ordered where the seconds were over. */
+  /** What each of several searches came to, in the order of the runs; those not begun are left out. */
+  readonly runs?: readonly RunPlan[];
+  /** Rounds of search done, of all runs together: fewer than ordered where the seconds were over. */
   readonly rounds: number;
   readonly seconds: number;
 }

@@ -5,6 +5,7 @@
 import { beforeAll, expect, test } from 'vitest';
 import type { Campus } from '#domain/campus.js';
 import { additions } from '#explain/questions/additions/additions.js';
+import { leversOf } from '#explain/questions/additions/levers.js';
 import { planMeasures } from '#explain/questions/common/plan-measures.js';
 import { attributeChanges } from '#explain/questions/compare/attribute-changes.js';
 import { comparePlans } from '#explain/questions/compare/compare-plans.js';
@@ -18,7 +19,7 @@ import { loadHighsSolver } from '#solver-highs/highs-solver.js';
 import { fiscalYear } from '#units/fiscal-year.js';
 import { askedOf } from '../../support/explain/asked-of.js';
 import { promise } from '../../support/tiny/promises.js';
-import { tinyCampus, tinyFund, tinySite } from '../../support/tiny/tiny-campus.js';
+import { tinyCampus, tinyFund, tinySite, tinyType } from '../../support/tiny/tiny-campus.js';
 
 let solver: Solver;
 beforeAll(async () => {
@@ -82,7 +83,35 @@ test('more money is never found worse, and what it buys is told for the money', 
     const sites = row.changes.find((c) => c.measure === 'sitesBuilt')?.change ?? 0;
     const due = row.dollars && sites > 0 ? (sites * 10_000) / row.dollars : null;
     expect(row.sitesPer10000Dollars).toBe(due);
+    expect(row.dollarsPerSite).toBe(row.dollars && sites > 0 ? row.dollars / sites : null);
+    expect(row.sentence).toContain(row.askBy);
   }
+});
+
+test('leave to simplify two sites later is a lever, with the month by which it is decided', () => {
+  const longer = {
+    ...campus,
+    calendar: { ...campus.calendar, horizonYears: 8 },
+    candidates: campus.candidates.map((c) => ({ ...c, buildTypes: ['beds', 'meadow'] })),
+    buildTypes: [...campus.buildTypes, tinyType('meadow', 'meadow')],
+    care: {
+      ...campus.care,
+      meadow: { ...campus.care.meadow, firstYearHours: 1, matureHours: 1 },
+    },
+  };
+  const at = (site: string, year: number) => ({ site, buildType: 'beds', year: fiscalYear(year) });
+  const placements = [at('A', 2028), at('B', 2029), at('C', 2030)];
+  const decisions = { placements, hires: [], workDays: [], purchases: [] };
+  const plan = { decisions, labor: [], unserved: [], spending: [], compost: [] };
+  const lever = leversOf(longer, plan).find(({ kind }) => kind === 'simplified')!;
+  const changed = lever.course.start?.placements.filter((p) => p.change) ?? [];
+  expect(changed.map(({ site }) => site)).toHaveLength(2);
+  expect(changed.every(({ change }) => change?.age === 5)).toBe(true);
+  expect(lever.course.name).toContain('to meadow');
+  expect(lever.dollars).toBeGreaterThan(0);
+  expect(lever.isAsked).toBe(false);
+  // Planted in spring 2028 or 2029, and changed five years later.
+  expect(lever.askBy).toMatch(/^(March|April) 203[34]$/);
 });
 
 test('a site in another year is planned again; a year that a rule bars is named with the rule', async () => {

@@ -1,4 +1,4 @@
-import { counted, dollarsInWords } from '#units/in-words.js';
+import { counted, dollarsInWords, listInWords } from '#units/in-words.js';
 import type { Asked, Made } from '../common/asked.js';
 import { fairEffort, madeBy } from '../common/fair-effort.js';
 import type { PlanMeasures } from '../common/plan-measures.js';
@@ -9,7 +9,8 @@ import {
   withoutPlan,
   type FollowedPlan,
 } from '../courses/follow-courses.js';
-import { leversOf, type Lever } from './levers.js';
+import { leversOf } from './levers.js';
+import type { Lever } from './lever.js';
 
 /** What one addition buys. */
 export interface AdditionRow {
@@ -23,7 +24,11 @@ export interface AdditionRow {
   /** Sites and promised years bought for each $10,000; `null` where it costs nothing or buys none. */
   readonly sitesPer10000Dollars: number | null;
   readonly yearsPer10000Dollars: number | null;
-  readonly askBy: string | null;
+  /** Dollars for one more site, and for one more promised year. */
+  readonly dollarsPerSite: number | null;
+  readonly dollarsPerYear: number | null;
+  /** Month by which it must be asked for, or decided where nobody is asked. */
+  readonly askBy: string;
   readonly note: string;
   readonly sentence: string;
 }
@@ -61,23 +66,56 @@ function rowOf(
   base: FollowedPlan | undefined,
   followed: FollowedPlan | undefined,
 ): AdditionRow {
-  const { course, kind, dollars, askBy, note } = lever;
+  const { course, kind, dollars, askBy, isAsked } = lever;
   const measures = followed?.measures ?? null;
   const changes = base?.measures && measures ? changesBetween(base.measures, measures) : [];
   const changed = (measure: MeasureChange['measure']) =>
     changes.find((c) => c.measure === measure)?.change ?? 0;
-  const per = (bought: number) =>
-    dollars !== null && dollars > 0 && bought > 0 ? (bought * 10_000) / dollars : null;
-  const cost =
-    dollars !== null && dollars > 0 ? ` It costs ${dollarsInWords(dollars)} over the plan.` : '';
-  const ask = askBy === null ? '' : ` Ask by ${askBy}.`;
+  const [sites, years] = [changed('sitesBuilt'), changed('promiseYearsKept')];
+  const costs = dollars !== null && dollars > 0;
+  const per = (bought: number) => (costs && bought > 0 ? (bought * 10_000) / dollars : null);
+  const dollarsPer = (bought: number) => (costs && bought > 0 ? dollars / bought : null);
+  const prices = {
+    sitesPer10000Dollars: per(sites),
+    yearsPer10000Dollars: per(years),
+    dollarsPerSite: dollarsPer(sites),
+    dollarsPerYear: dollarsPer(years),
+  };
   const what = measures ? changesInWords(changes) : withoutPlan(followed);
   return {
-    ...{ id: course.id, name: course.name, kind, measures, changes, dollars, askBy, note },
-    sitesPer10000Dollars: per(changed('sitesBuilt')),
-    yearsPer10000Dollars: per(changed('promiseYearsKept')),
-    sentence: `${course.name}: ${what}.${cost}${ask}`,
+    ...{ id: course.id, name: course.name, kind, measures, changes, dollars, askBy },
+    note: noteOf(lever, followed),
+    ...prices,
+    sentence: `${course.name}: ${what}.${costInWords(dollars, prices)} ${isAsked ? 'Ask' : 'Decide'} by ${askBy}.`,
   };
+}
+
+type Prices = Pick<AdditionRow, 'dollarsPerSite' | 'dollarsPerYear'>;
+
+function costInWords(dollars: number | null, { dollarsPerSite, dollarsPerYear }: Prices): string {
+  if (dollars === null || dollars === 0) return '';
+  const each = [
+    ...(dollarsPerYear === null
+      ? []
+      : [`${dollarsInWords(dollarsPerYear)} for each promised year`]),
+    ...(dollarsPerSite === null ? [] : [`${dollarsInWords(dollarsPerSite)} for each site`]),
+  ];
+  const shares = each.length > 0 ? `, which is ${listInWords(each)}` : '';
+  return ` It costs ${dollarsInWords(dollars)} over the plan${shares}.`;
+}
+
+/** Leave to simplify is not a duty, so it is said whether the plan found makes use of it. */
+function noteOf({ kind, course, note }: Lever, followed: FollowedPlan | undefined): string {
+  if (kind !== 'simplified' || !followed?.plan) return note;
+  const ids = new Set(course.campus.laterChanges?.map(({ id }) => id));
+  const before = course.start?.placements.filter((p) => p.change && ids.has(p.change.id)) ?? [];
+  const sites = new Set(before.map(({ site }) => site));
+  const done = followed.plan.decisions.placements.filter((p) => p.change && sites.has(p.site));
+  const used =
+    done.length === 0
+      ? 'The plan found makes no use of it.'
+      : `The plan found simplifies ${listInWords(done.map(({ site, change }) => `${site} at age ${change?.age ?? ''}`))}.`;
+  return `${note} ${used}`;
 }
 
 function headlineOf(rows: readonly AdditionRow[]): string {

@@ -1,36 +1,17 @@
-import { yearAt } from '#domain/calendar.js';
+import { prepareIndex, seasonInstance, seasonStart, yearAt } from '#domain/calendar.js';
 import type { Campus } from '#domain/campus.js';
 import type { LaborPool, PositionType } from '#domain/labor.js';
 import type { Fund } from '#domain/money.js';
 import { askDate } from '#domain/position-dates.js';
 import type { Plan } from '#domain/plan.js';
 import { firstStartYear } from '#estimating/season-supply/positions.js';
-import { possibleLifecycles } from '#optimizer/columns/lifecycles.js';
-import { campusCharges } from '#estimating/site-charges/campus-charges.js';
-import { settledCare } from '#estimating/site-charges/type-profile.js';
 import { centiHours } from '#units/centihours.js';
 import { yardsToCenti } from '#units/centiyards.js';
 import { cents, centsToDollars } from '#units/cents.js';
 import { monthInWords } from '#units/dates-in-words.js';
-import { uncapitalized } from '#units/in-words.js';
 import { fiscalYearLabel, yearsLater } from '#units/fiscal-year.js';
-import { yearlyPromise } from '../limits/prefix.js';
-import { skippingYears } from '../promises/skipping.js';
-import type { Course } from '../courses/follow-courses.js';
-
-/** Something that could be added or given up, as a changed campus, with what it costs and when to ask. */
-export interface Lever {
-  readonly course: Course;
-  readonly kind: 'position' | 'money' | 'compost' | 'volunteers' | 'lighter' | 'skip';
-  /** Dollars over the horizon in the price year, paid by whoever grants it; `null`: not known. */
-  readonly dollars: number | null;
-  /** Month by which it must be asked for; `null` where nobody is asked. */
-  readonly askBy: string | null;
-  /** What was assumed. */
-  readonly note: string;
-}
-
-const ASSUMED = { basis: 'judgement', source: 'a question, not a plan' } as const;
+import { ASSUMED, type Lever } from './lever.js';
+import { siteLevers } from './site-levers.js';
 
 /** Standard additions of a campus, each tried alone. */
 export function leversOf(campus: Campus, plan: Plan): Lever[] {
@@ -39,17 +20,22 @@ export function leversOf(campus: Campus, plan: Plan): Lever[] {
     moneyLever(campus),
     compostLever(campus),
     ...turnoutLevers(campus),
-    ...lighterLevers(campus, plan),
-    skipLever(campus),
+    ...siteLevers(campus, plan),
   ];
 }
 
 function positionLevers(campus: Campus, position: PositionType): Lever[] {
   const first = firstStartYear(campus.calendar, position);
   if (first >= campus.calendar.horizonYears) return [];
-  const counts = position.term === 'recurring' && position.most > 1 ? [1, 2] : [1];
+  const counts = position.term === 'recurring' ? (position.most > 1 ? [0.5, 1, 2] : [0.5, 1]) : [1];
   return counts.map((count) => positionLever(campus, position, { count, first }));
 }
+
+const COUNTS: Readonly<Record<number, string>> = {
+  0.5: 'half a position more',
+  1: 'one position more',
+  2: 'two positions more',
+};
 
 /** The position is there from the first year it can start, and paid from outside the funds of the plan. */
 function positionLever(
@@ -60,7 +46,7 @@ function positionLever(
   const { calendar } = campus;
   const start = yearAt(calendar, first);
   const hours = (of: PositionType['hours']) =>
-    Object.fromEntries(Object.entries(of).map(([s, h]) => [s, centiHours(h * count)]));
+    Object.fromEntries(Object.entries(of).map(([s, h]) => [s, centiHours(Math.round(h * count))]));
   const pool = {
     name: position.name,
     kind: 'staff' as const,
@@ -86,12 +72,13 @@ function positionLever(
   const yearly = recurring
     ? position.annualCost * (yearsHeld - 1) + position.firstYearCost
     : position.firstYearCost * yearsHeld;
-  const name = `${count === 1 ? 'one more' : 'two more'}: ${position.name} from ${fiscalYearLabel(start)}${recurring ? '' : ' in every year'}`;
+  const name = `${COUNTS[count] ?? count}: ${position.name} from ${fiscalYearLabel(start)}${recurring ? '' : ' in every year'}`;
   return {
     course: { id: `position-${position.id}-${count}`, name, campus: { ...campus, pools } },
     kind: 'position',
-    dollars: centsToDollars(cents(count * (yearly + position.oneTimeCost))),
+    dollars: centsToDollars(cents(Math.round(count * (yearly + position.oneTimeCost)))),
     askBy: monthInWords(askDate(calendar, position, first)),
+    isAsked: true,
     note: 'Paid from outside the funds of this plan.',
   };
 }
@@ -99,7 +86,8 @@ function positionLever(
 const MORE_DOLLARS = 25_000;
 
 function moneyLever(campus: Campus): Lever {
-  const { firstYear, horizonYears } = campus.calendar;
+  const { calendar } = campus;
+  const { firstYear, horizonYears } = calendar;
   const fund: Fund = {
     id: 'granted-money',
     name: 'More money',
@@ -128,8 +116,9 @@ function moneyLever(campus: Campus): Lever {
     },
     kind: 'money',
     dollars: MORE_DOLLARS,
-    askBy: null,
-    note: `In hand at the start of ${fiscalYearLabel(firstYear)}, and kept until it is spent.`,
+    askBy: monthInWords(seasonStart(calendar, seasonInstance(calendar, 0))),
+    isAsked: true,
+    note: `In hand at the start of ${fiscalYearLabel(firstYear)}, and kept until it is spent; how long a grantor takes to decide is not in the file and comes before.`,
   };
 }
 
@@ -151,7 +140,8 @@ function compostLever(campus: Campus): Lever {
     },
     kind: 'compost',
     dollars: centsToDollars(cents(MORE_YARDS * compost.pricePerYard * calendar.horizonYears)),
-    askBy: null,
+    askBy: monthInWords(seasonStart(calendar, seasonInstance(calendar, prepareIndex(calendar, 0)))),
+    isAsked: true,
     note: `Delivered in ${season}, counted at the campus's price for bought compost.`,
   };
 }
@@ -176,70 +166,14 @@ function turnoutLevers(campus: Campus): Lever[] {
       },
       kind: 'volunteers',
       dollars: 0,
-      askBy: null,
+      askBy: monthInWords(
+        seasonStart(
+          campus.calendar,
+          seasonInstance(campus.calendar, prepareIndex(campus.calendar, 0)),
+        ),
+      ),
+      isAsked: true,
       note: 'Its leaders come from the people there are; what it costs beside them is not known.',
     },
   ];
-}
-
-/** The two sites with most care as the lightest type that each may become. */
-function lighterLevers(campus: Campus, plan: Plan): Lever[] {
-  const charges = campusCharges(campus);
-  const settled = (site: string, type: string) => {
-    const { areaSqFt, profile } = charges.of(site, type);
-    return areaSqFt * settledCare(profile, campus.calendar.seasons.length);
-  };
-  const possible = possibleLifecycles(campus, charges);
-  const named = new Set(
-    campus.commitments.flatMap(({ test }) => (test.kind === 'named-site' ? [test.site] : [])),
-  );
-  const free = plan.decisions.placements.filter((p) => !named.has(p.site));
-  const changes = free.flatMap((p) => {
-    const types = [...new Set(possible.filter((l) => l.site === p.site).map((l) => l.buildType))];
-    const [lightest] = types.sort((a, b) => settled(p.site, a) - settled(p.site, b));
-    const saved =
-      lightest === undefined ? 0 : settled(p.site, p.buildType) - settled(p.site, lightest);
-    return lightest !== undefined && saved > 0 ? [{ site: p.site, type: lightest, saved }] : [];
-  });
-  const chosen = changes.sort((a, b) => b.saved - a.saved).slice(0, 2);
-  if (chosen.length === 0) return [];
-  const typeOf = new Map(chosen.map((c) => [c.site, c.type]));
-  const candidates = campus.candidates.map((c) => {
-    const only = typeOf.get(c.id);
-    return only === undefined ? c : { ...c, buildTypes: [only] };
-  });
-  const names = chosen.map(
-    ({ site, type }) =>
-      `${site} as ${uncapitalized(campus.buildTypes.find((t) => t.id === type)?.name ?? type)}`,
-  );
-  return [
-    {
-      course: {
-        id: 'lighter',
-        name: `a lighter build: ${names.join(' and ')}`,
-        campus: { ...campus, candidates },
-      },
-      kind: 'lighter',
-      dollars: 0,
-      askBy: null,
-      note: 'The sites of this plan, without those promised by name, whose care another type lightens most.',
-    },
-  ];
-}
-
-function skipLever(campus: Campus): Lever {
-  const promise = yearlyPromise(campus);
-  const year = yearsLater(campus.calendar.firstYear, 1);
-  const label = fiscalYearLabel(year);
-  return {
-    course: {
-      id: 'skip',
-      name: `the promise let go in ${label} alone`,
-      campus: skippingYears(campus, promise, [year]),
-    },
-    kind: 'skip',
-    dollars: 0,
-    askBy: null,
-    note: 'A site may still be built in that year; it need not be.',
-  };
 }

@@ -1,9 +1,7 @@
-import type { Effort, ResolveOrder } from '#optimizer/resolve/order.js';
+import type { Effort } from '#optimizer/resolve/order.js';
 import { counted } from '#units/in-words.js';
 import type { Asked, Made } from './asked.js';
-
-/** Rounds of the trial by which the time of a round is measured. */
-const TRIAL_ROUNDS = 40;
+import { tryPace } from './pace.js';
 
 /** Most rounds that a re-solve gets by the clock. */
 const MOST_ROUNDS = 2000;
@@ -28,24 +26,11 @@ export async function fairEffort(
 ): Promise<Effort> {
   const { effort, resolver } = asked;
   if (effort !== 'timed' && effort.kind === 'proven') return effort;
-  const order = (rounds: number, wish: ResolveOrder['wish'] = 'best'): ResolveOrder => ({
-    campus: asked.campus,
-    start: asked.plan.decisions,
-    seed: asked.seed,
-    effort: { kind: 'rounds', rounds },
-    wish,
-  });
-  const timed = effort === 'timed' && Number.isFinite(resolver.secondsLeft());
-  // A thread is slow at first, so the last trials count; they run while the prices are worked out.
-  const trials = timed ? [TRIAL_ROUNDS, 0, TRIAL_ROUNDS].map((n) => order(n)) : [];
-  const [priced, , bare, tried] = await resolver.resolve([order(0, 'prices'), ...trials]);
-  const guide = priced?.prices ? { prices: priced.prices } : {};
+  const { guide, pace } = await tryPace(asked);
   if (effort !== 'timed') return { ...effort, ...guide };
-  if (!timed) return { kind: 'rounds', rounds: UNTIMED_ROUNDS, ...guide };
-  const [before, after] = [bare?.seconds ?? 0, tried?.seconds ?? 0];
-  const round = Math.max(0.001, (after - before) / TRIAL_ROUNDS);
+  if (!pace) return { kind: 'rounds', rounds: UNTIMED_ROUNDS, ...guide };
   const each = (resolver.secondsLeft() * share * resolver.parallel) / Math.max(1, count);
-  const rounds = Math.floor((each - Math.max(LEAST_SECONDS, before)) / round);
+  const rounds = Math.floor((each - Math.max(LEAST_SECONDS, pace.setUp)) / pace.round);
   return {
     kind: 'rounds',
     rounds: Math.max(LEAST_ROUNDS, Math.min(MOST_ROUNDS, rounds)),

@@ -3,7 +3,8 @@ import type { Made } from '../common/asked.js';
 import type { WorseBy } from '../common/worse-by.js';
 
 /**
- * `recommended`: the best found. `tied`: cannot be told apart from it at the gap stated. `found-worse`:
+ * `recommended`: of those that cannot be told apart from the best found, the first by what differs in
+ * fact. `tied`: the others of them. `found-worse`:
  * worse with every seed, not proven. `worse`: proven. `impossible`: proven that no plan has it.
  * `not-found`: neither a plan nor a proof.
  */
@@ -20,12 +21,16 @@ export interface ChoiceRow {
   readonly standing: Standing;
   /** Where it stands against the recommended one, in one sentence with its numbers. */
   readonly sentence: string;
-  /** Against the recommended one; `null` for itself, and where there is no plan. */
+  /** Against the choice named by `comparedWith`; `null` for the best found, and where there is no plan. */
   readonly regret: WorseBy | null;
-  /** Seeds in which it was found worse than the recommended one, and seeds run. */
+  /** The best found, or the best of those equal to this one in all tiers before benefit. */
+  readonly comparedWith: string | null;
+  /** Rounds of search that it got, of all seeds together. */
+  readonly rounds: number;
+  /** Seeds in which it was found worse than that one, and seeds run. */
   readonly seedsWorse: number;
   readonly seedsRun: number;
-  /** First limit of the plan with it, and years by which that comes later (negative: earlier). */
+  /** First limit of the plan with it, and years by which that comes later than with the recommended one. */
   readonly firstLimit: { readonly resource: string; readonly label: string } | null;
   readonly firstLimitMovesYears: number | null;
   /** Most hours of care in one main season over its first ten years. */
@@ -34,7 +39,7 @@ export interface ChoiceRow {
   readonly cost: CostBand | null;
   /** Restricted money that is spent on it. */
   readonly giftsUsed: readonly GiftAmount[];
-  /** Given money that lapses in the plan with it and not in the recommended one's. */
+  /** Given money that lapses in the plan with it, beyond what lapses with the choice that loses least. */
   readonly giftsLost: readonly GiftAmount[];
   readonly openGates: readonly UnknownRow[];
   readonly reasons: readonly Reason[];

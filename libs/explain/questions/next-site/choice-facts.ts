@@ -48,8 +48,18 @@ export function choiceFacts(campus: Campus, plan: Plan, sites: readonly string[]
     openGates: shown.flatMap(({ openGates }) => openGates),
     reasons: shown.flatMap(({ reasons }) => reasons),
     against: shown.flatMap(({ against }) => against),
-    lapses: lapseRows(ledger).map(({ fund, name, dollars }) => ({ fund, name, dollars })),
+    lapses: lapsesByFund(lapseRows(ledger)),
   };
+}
+
+/** Over all years, since a plan may let a gift lapse in parts. */
+function lapsesByFund(rows: readonly GiftAmount[]): GiftAmount[] {
+  const byFund = new Map<string, GiftAmount>();
+  for (const { fund, name, dollars } of rows) {
+    const before = byFund.get(fund)?.dollars ?? 0;
+    byFund.set(fund, { fund, name, dollars: before + dollars });
+  }
+  return [...byFund.values()];
 }
 
 function peakHours({ charges, busy }: Ground, placements: readonly Placement[]): number {

@@ -2,6 +2,7 @@ import type { Campus, HandPlacement } from '#domain/campus.js';
 import { campusCharges } from '#estimating/site-charges/campus-charges.js';
 import { possibleLifecycles } from '#optimizer/columns/lifecycles.js';
 import { yearlyPromises } from '../../overview/promises/yearly.js';
+import { siteName } from '../../overview/site-words.js';
 
 /** One thing that can be decided for next year, and the campus in which it is decided. */
 export interface Choice {
@@ -57,4 +58,9 @@ function unchosen(campus: Campus): Campus {
     (h) => !(h.kind === 'fixed' && h.year === firstYear),
   );
   return { ...campus, handPlacements };
+}
+
+/** `TVU-19 East Hall Court`; `No site`. */
+export function choiceName(campus: Campus, { sites }: Pick<Choice, 'sites'>): string {
+  return sites.length === 0 ? 'No site' : sites.map((id) => siteName(campus, id)).join(' and ');
 }

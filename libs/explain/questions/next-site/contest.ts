@@ -1,55 +1,56 @@
+import type { Campus } from '#domain/campus.js';
 import type { Decisions, Plan } from '#domain/plan.js';
-import type { Effort, ResolveAnswer, ResolveOrder } from '#optimizer/resolve/order.js';
+import type { Effort, ResolveAnswer, ResolveOrder, RunPlan } from '#optimizer/resolve/order.js';
 import { benefitPlace, tiersOf } from '#optimizer/tiers/tier-list.js';
 import { compareTiers } from '#optimizer/tiers/tier-values.js';
 import type { Asked } from '../common/asked.js';
-import { worseBy, type Reached } from '../common/worse-by.js';
+import type { Reached } from '../common/worse-by.js';
 import type { Choice } from './choices.js';
-
-/** Seeds of the paired re-solves by which choices that are near each other are told apart. */
-export const SEEDS = 5;
-
-/** Benefit within this share of the best found makes a choice worth the other seeds. */
-const NEAR = 0.05;
-
-/** Most choices that get the other seeds and a bound of their own. */
-export const MOST_NEAR = 4;
 
 /** What is known of one choice. */
 export interface Contestant {
   readonly choice: Choice;
   readonly ending: ResolveAnswer['ending'];
-  /** Tier values by seed, in the order of the seeds. */
-  readonly bySeed: readonly (readonly number[])[];
-  /** The best plan of all seeds. */
+  /** What its searches came to after each stage that it was in, by seed. */
+  readonly stages: readonly (readonly RunPlan[])[];
+  /** Rounds of search of all stages and seeds. */
+  readonly rounds: number;
+  /** The best plan of all stages. */
   readonly plan?: Plan;
   readonly reached: Reached;
 }
 
-const seedsOf = (asked: Asked) => Array.from({ length: SEEDS }, (_, i) => asked.seed + i);
-
-/** Plans each choice once, with the first seed. */
-export async function firstRound(
-  asked: Asked,
-  choices: readonly Choice[],
-  effort: Effort,
-): Promise<Contestant[]> {
-  let done = 0;
-  const orders = choices.map((choice) => order(asked, choice, { effort, seed: asked.seed }));
-  const answers = await asked.resolver.resolve(orders, () => {
-    done += 1;
-    asked.onStep?.('Trying each site in next year', (0.5 * done) / choices.length);
-  });
-  return choices.map((choice, i) => contestant({ asked, effort }, choice, answers[i]));
+/** One stage: equal work for all that are in it, from the same plan, with the same seeds. */
+export interface Stage {
+  readonly effort: Effort;
+  readonly start: Decisions;
+  readonly seeds: readonly number[];
 }
 
-function order(
-  { plan }: Asked,
-  { campus }: Choice,
-  { effort, seed }: { readonly effort: Effort; readonly seed: number },
-): ResolveOrder {
-  const start: Decisions = plan.decisions;
-  return { campus, start, seed, effort, wish: 'best' };
+/** Plans every choice again, going on from what each had found where that is better than the start. */
+export async function runStage(
+  asked: Asked,
+  contestants: readonly Contestant[],
+  of: { readonly stage: Stage; readonly onAnswer: () => void },
+): Promise<Contestant[]> {
+  const { stage, onAnswer } = of;
+  const orders = contestants.map((c) => orderOf(c, stage));
+  const answers = await asked.resolver.resolve(orders, onAnswer);
+  return contestants.map((c, i) => withAnswer({ asked, effort: stage.effort }, c, answers[i]));
+}
+
+function orderOf(c: Contestant, { effort, start, seeds }: Stage): ResolveOrder {
+  const before = c.stages.at(-1) ?? [];
+  const runs = seeds.map((seed, i) => {
+    const from = before[i] ?? before[0];
+    return { seed, ...(from ? { from } : {}) };
+  });
+  return { campus: c.choice.campus, start, seed: seeds[0] ?? 1, runs, effort, wish: 'best' };
+}
+
+export function newcomer(choice: Choice): Contestant {
+  const reached = { values: [], bounds: [] };
+  return { choice, ending: 'not-found', stages: [], rounds: 0, reached };
 }
 
 interface Contest {
@@ -57,16 +58,20 @@ interface Contest {
   readonly effort: Effort;
 }
 
-/** A choice is a restriction, so it can be no better than the plan that is free to choose. */
-function contestant(of: Contest, choice: Choice, answer: ResolveAnswer | undefined): Contestant {
-  const values = answer?.values ?? [];
-  const bounds = withOwn(of, answer?.bounds ?? [], freeBounds(of, values));
+/** Takes up what a stage found; a choice that the time did not reach stays as it was. */
+function withAnswer(of: Contest, c: Contestant, answer: ResolveAnswer | undefined): Contestant {
+  if (!answer || (answer.ending === 'not-found' && c.plan)) return c;
+  const { ending, plan, values } = answer;
+  if (!plan) return { ...c, ending };
+  const runs = answer.runs ?? [{ decisions: plan.decisions, values }];
+  const isBetter = !c.plan || compareTiers(of.asked.campus, values, c.reached.values) < 0;
+  const bounds = withOwn(of, answer.bounds, freeBounds(of, values));
   return {
-    choice,
-    ending: answer?.ending ?? 'not-found',
-    bySeed: answer?.plan ? [values] : [],
-    ...(answer?.plan ? { plan: answer.plan } : {}),
-    reached: { values, bounds },
+    ...c,
+    ending,
+    stages: [...c.stages, runs],
+    rounds: c.rounds + answer.rounds,
+    ...(isBetter ? { plan, reached: { values, bounds } } : {}),
   };
 }
 
@@ -84,6 +89,7 @@ function freeBounds({ asked: { tiers }, effort }: Contest, values: readonly numb
   return bounds.map((b, i) => (i === place ? bestBound('max', guide.bound, b) : b));
 }
 
+/** A choice is a restriction, so it can be no better than the plan that is free to choose. */
 function withOwn(
   { asked: { tiers } }: Contest,
   own: readonly (number | null)[],
@@ -103,77 +109,22 @@ function bestBound(
 }
 
 /** The best found first; those without a plan last. */
-export function ranked(asked: Asked, all: readonly Contestant[]): Contestant[] {
+export function ranked(campus: Campus, all: readonly Contestant[]): Contestant[] {
   return [...all].sort((a, b) => {
     if (!a.plan || !b.plan) return Number(!a.plan) - Number(!b.plan);
-    return compareTiers(asked.campus, a.reached.values, b.reached.values);
+    return compareTiers(campus, a.reached.values, b.reached.values);
   });
-}
-
-/** Those near the best found, the best among them: equal before benefit, and near in it. */
-export function nearBest(asked: Asked, all: readonly Contestant[]): Contestant[] {
-  const order = ranked(asked, all).filter((c) => c.plan);
-  const [best] = order;
-  if (!best) return [];
-  return order
-    .filter((c) => {
-      const { tier, shares } = worseBy(asked.campus, best.reached, c.reached);
-      return tier === 'benefit' && (shares?.found ?? 0) <= NEAR;
-    })
-    .slice(0, MOST_NEAR);
-}
-
-/**
- * The other seeds for some choices, each from the plan that its first seed found: paired, since all of
- * them run with the same seeds and work.
- */
-export async function otherSeeds(
-  asked: Asked,
-  near: readonly Contestant[],
-  effort: Effort,
-): Promise<Contestant[]> {
-  if (effort.kind === 'proven') return [...near];
-  const seeds = seedsOf(asked).slice(1);
-  const orders = seeds.flatMap((seed) =>
-    near.map((c) => ({
-      ...order(asked, c.choice, { effort, seed }),
-      ...(c.plan ? { start: c.plan.decisions } : {}),
-    })),
-  );
-  let done = 0;
-  const answers = await asked.resolver.resolve(orders, () => {
-    done += 1;
-    asked.onStep?.('Comparing those near each other', 0.5 + (0.4 * done) / orders.length);
-  });
-  return near.map((c, place) => {
-    const own = seeds.map((_, s) => answers[s * near.length + place]);
-    const complete = own.filter((a) => a?.plan !== undefined);
-    return complete.reduce<Contestant>(
-      (merged, a) => (a ? withSeed({ asked, effort }, merged, a) : merged),
-      c,
-    );
-  });
-}
-
-function withSeed(of: Contest, c: Contestant, { plan, values }: ResolveAnswer): Contestant {
-  const bySeed = [...c.bySeed, values];
-  const better = compareTiers(of.asked.campus, values, c.reached.values) < 0;
-  if (!better || !plan) return { ...c, bySeed };
-  return { ...c, bySeed, plan, reached: { values, bounds: freeBounds(of, values) } };
 }
 
 /** Bounds of their own for choices that are still tied, by the relaxation. */
-export async function withBounds(
-  asked: Asked,
-  tied: readonly Contestant[],
-  effort: Effort,
-): Promise<Contestant[]> {
-  if (effort.kind === 'proven') return [...tied];
-  const orders = tied.map((c) => ({
-    ...order(asked, c.choice, { effort, seed: asked.seed }),
+export async function withBounds(asked: Asked, tied: readonly Contestant[]): Promise<Contestant[]> {
+  const orders = tied.map((c): ResolveOrder => ({
+    campus: c.choice.campus,
     ...(c.plan ? { start: c.plan.decisions } : {}),
+    seed: asked.seed,
+    effort: { kind: 'rounds', rounds: 0 },
     known: c.reached.bounds,
-    wish: 'bound' as const,
+    wish: 'bound',
   }));
   const answers = await asked.resolver.resolve(orders);
   const upTo = benefitPlace(tiersOf(asked.campus));

@@ -1,6 +1,7 @@
 import type { Campus } from '#domain/campus.js';
-import { counted, listInWords, percentInWords } from '#units/in-words.js';
+import { counted, hoursInWords, listInWords, percentInWords } from '#units/in-words.js';
 import type { ChoiceRow, CouldBecome, NextSiteAnswer } from './answer.js';
+import { DOLLAR_STEP, HOUR_STEP, isLess, lostDollars } from './order.js';
 import { amountInWords } from './standing.js';
 
 /** Most names in a sentence; more are counted. */
@@ -16,7 +17,7 @@ export function headlineOf(
   if (!best) return `No plan was found for ${year}.${tests(couldBecome)}`;
   if (sites.length === 0) return `No candidate is eligible in ${year}.${tests(couldBecome)}`;
   const recommended = best.sites.length === 0 ? 'build no site' : best.name;
-  return `Recommended for ${year}: ${recommended}.${ties(choices)}${nextBest(campus, choices)}${tests(couldBecome)}`;
+  return `Recommended for ${year}: ${recommended}.${ties(choices)}${namedFirst(choices)}${nextBest(campus, choices)}${tests(couldBecome)}`;
 }
 
 function ties(choices: readonly ChoiceRow[]): string {
@@ -30,6 +31,21 @@ function ties(choices: readonly ChoiceRow[]): string {
     ? ` (a difference of at most ${percentInWords(most)} of benefit)`
     : '';
   return ` ${who} cannot be told apart from it${range}.`;
+}
+
+/** Why the recommended one stands first of those that cannot be told apart. */
+function namedFirst(choices: readonly ChoiceRow[]): string {
+  const [first, next] = choices.filter(
+    (c) => c.standing === 'recommended' || c.standing === 'tied',
+  );
+  if (!first || !next) return '';
+  const [own, other] = [first, next].map(lostDollars);
+  if (own !== undefined && other !== undefined && isLess(own, other, DOLLAR_STEP))
+    return ` It is named first because least given money lapses with it.`;
+  const [few, more] = [first.busySeasonHours, next.busySeasonHours];
+  if (isLess(few, more, HOUR_STEP))
+    return ` It is named first because it adds the least care: at most ${hoursInWords(few)} in a ${first.busySeason || next.busySeason}, the next ${hoursInWords(more)}.`;
+  return ' It is named first by its number alone: in given money and hours of care they are alike.';
 }
 
 function nextBest(campus: Campus, choices: readonly ChoiceRow[]): string {

@@ -1,151 +1,144 @@
 import { seasonIndex } from '#domain/calendar.js';
+import type { Campus } from '#domain/campus.js';
+import { compareTiers } from '#optimizer/tiers/tier-values.js';
 import { fiscalYearLabel } from '#units/fiscal-year.js';
+import { listInWords } from '#units/in-words.js';
 import { siteName } from '../../overview/site-words.js';
 import type { Asked } from '../common/asked.js';
-import { fairEffort, madeBy } from '../common/fair-effort.js';
 import type { ChoiceRow, CouldBecome, NextSiteAnswer } from './answer.js';
 import { choiceFacts, type Facts } from './choice-facts.js';
-import { choose, eligibleNextYear, type Choice } from './choices.js';
-import {
-  firstRound,
-  MOST_NEAR,
-  nearBest,
-  otherSeeds,
-  ranked,
-  SEEDS,
-  withBounds,
-  type Contestant,
-} from './contest.js';
+import { choiceName, choose, eligibleNextYear } from './choices.js';
+import { ranked, withBounds, type Contestant } from './contest.js';
 import { barredByUnknowns, type Barred } from './could-become.js';
 import { headlineOf } from './headline.js';
+import { madeOf } from './made.js';
 import { inOrder } from './order.js';
-import { standsAgainst, type Stands } from './standing.js';
+import { contest, type Contested } from './stages.js';
+import { bestOf, standsAgainst, type Compared, type Stands } from './standing.js';
 
-/** Re-solves beside one for each choice: the other seeds of those that are near, and pairs. */
-const MORE_RESOLVES = (MOST_NEAR - 1) * (SEEDS - 1) + 1;
-
-/** Share of the time left that may be planned for; the rest is for reading the plans. */
-const SHARE = 0.7;
+/** Share of the time left that bounds of tied choices may take. */
+const BOUNDS_SHARE = 0.6;
 
 /** Which site next year, and why not the others: each is forced, planned again, and compared. */
 export async function nextSite(asked: Asked): Promise<NextSiteAnswer> {
   const { campus } = asked;
   const barred = barredByUnknowns(asked);
   const singles = [[], ...eligibleNextYear(campus).map((id) => [id])].map((s) => choose(campus, s));
-  const count = singles.length + MORE_RESOLVES + barred.length;
-  const effort = await fairEffort(asked, { count, share: SHARE });
-  const first = await firstRound(asked, singles, effort);
-  const pair = pairOf(asked, first);
-  const all = [...first, ...(pair ? await firstRound(asked, [pair], effort) : [])];
-  const near = nearBest(asked, all);
-  const seeded = replaced(all, await otherSeeds(asked, near, effort));
-  const tied = nearBest(asked, seeded);
-  const timeForBounds = asked.resolver.secondsLeft() > 0;
-  const bounded = timeForBounds ? replaced(seeded, await withBounds(asked, tied, effort)) : seeded;
-  const couldBecome = await passedSites(asked, { barred, best: ranked(asked, bounded)[0], effort });
+  const contested = await contest(asked, singles);
+  const passed = await contested.alsoTry(barred.map((b) => choose(b.passed, [b.site])));
+  const { compared, bounded } = await boundTied(asked, contested);
+  const couldBecome = barred.map((b, i) => passedSite(compared, b, passed[i]));
   const skipped = [
-    ...seedsMissing(near, bounded),
-    ...(timeForBounds ? [] : ['bounds of the sites that are near each other']),
-    ...notTried(bounded),
+    ...(bounded ? [] : ['bounds of the sites that are near each other']),
+    ...notTried(compared),
+    ...(couldBecome.some((c) => c.ifPassed === null)
+      ? ['plans with some of the sites that need a test']
+      : []),
   ];
-  return answerOf(asked, {
-    contestants: ranked(asked, bounded),
-    couldBecome,
-    made: madeBy(effort, seedsRun(asked, bounded), skipped),
-  });
+  return answerOf(asked, { compared, couldBecome, made: madeOf(asked, contested, skipped) });
 }
 
-/** The two best single sites together, where there are two. */
-function pairOf(asked: Asked, first: readonly Contestant[]): Choice | undefined {
-  const [a, b] = ranked(asked, first).filter((c) => c.plan && c.choice.sites.length === 1);
-  return a && b ? choose(asked.campus, [...a.choice.sites, ...b.choice.sites]) : undefined;
-}
-
-function replaced(all: readonly Contestant[], by: readonly Contestant[]): Contestant[] {
-  return all.map((c) => by.find((n) => n.choice.id === c.choice.id) ?? c);
-}
-
-function seedsRun({ seed }: Asked, all: readonly Contestant[]): number[] {
-  const most = Math.max(1, ...all.map((c) => c.bySeed.length));
-  return Array.from({ length: most }, (_, i) => seed + i);
-}
-
-function seedsMissing(near: readonly Contestant[], all: readonly Contestant[]): string[] {
-  const missing = near.some((n) => {
-    const now = all.find((c) => c.choice.id === n.choice.id);
-    return (now?.bySeed.length ?? 0) < SEEDS && n.reached.bounds.length > 0;
-  });
-  return missing && near.length > 1 ? ['some of the other seeds'] : [];
-}
-
-function notTried(all: readonly Contestant[]): string[] {
-  return all.filter((c) => c.ending === 'not-found').map((c) => `a plan with ${c.choice.id}`);
-}
-
-interface Passing {
-  readonly barred: readonly Barred[];
-  readonly best: Contestant | undefined;
-  readonly effort: Parameters<typeof firstRound>[2];
-}
-
-async function passedSites(
+/** Bounds of their own for those that cannot be told apart, where there is time for all of them. */
+async function boundTied(
   asked: Asked,
-  { barred, best, effort }: Passing,
-): Promise<CouldBecome[]> {
-  const plain = (b: Barred): CouldBecome => ({
-    site: b.site,
-    name: siteName(asked.campus, b.site),
-    findOut: b.findOut,
-    ifPassed: null,
-  });
-  if (!best || asked.resolver.secondsLeft() <= 0) return barred.map(plain);
-  const choices = barred.map((b) => choose(b.passed, [b.site]));
+  { contestants, noise, relaxationSeconds, isProven }: Contested,
+): Promise<{ readonly compared: Compared; readonly bounded: boolean }> {
+  const compared = { campus: asked.campus, all: contestants, noise };
+  const tied = contestants.filter((c) =>
+    ['recommended', 'tied'].includes(standsAgainst(compared, c).standing),
+  );
+  const left = asked.resolver.secondsLeft() * BOUNDS_SHARE;
+  if (isProven || tied.length < 2) return { compared, bounded: true };
+  if ((tied.length * relaxationSeconds) / asked.resolver.parallel > left)
+    return { compared, bounded: false };
+  const own = await withBounds(asked, tied);
+  const by = new Map(own.map((c) => [c.choice.id, c]));
+  const all = contestants.map((c) => by.get(c.choice.id) ?? c);
+  return { compared: { ...compared, all }, bounded: true };
+}
+
+function notTried({ campus, all }: Compared): string[] {
+  const left = all.filter((c) => c.ending === 'not-found').map((c) => choiceName(campus, c.choice));
+  return left.length === 0 ? [] : [`a plan with ${listInWords(left)}`];
+}
+
+/** Where a site that a test bars would stand, by the work of the first stage. */
+function passedSite(
+  compared: Compared,
+  { site, findOut }: Barred,
+  own: Contestant | undefined,
+): CouldBecome {
+  const { campus } = compared;
+  const plain = { site, name: siteName(campus, site), findOut, ifPassed: null };
+  const best = bestOf(compared);
+  if (!best || !own?.plan) return plain;
   // What was proven of the campus as it is does not hold where a gate is passed.
-  const unbound = asked.tiers.map(() => null);
-  const tried = await firstRound({ ...asked, onStep: () => undefined }, choices, effort);
-  return barred.map((b, i) => {
-    const own = tried[i];
-    if (!own?.plan) return plain(b);
-    const c = { ...own, reached: { ...own.reached, bounds: unbound } };
-    const ahead = ranked(asked, [best, c])[0] === c;
-    const { regret, sentence } = standsAgainst(asked.campus, best, c);
-    const passed = ahead
-      ? { sentence: 'If it passed, it was found better than the recommended one.', regret: null }
-      : {
-          sentence: `If it passed: ${sentence.charAt(0).toLowerCase()}${sentence.slice(1)}`,
-          regret,
-        };
-    return { ...plain(b), ifPassed: passed };
-  });
+  const bounds = own.reached.values.map(() => null);
+  const c = { ...own, reached: { ...own.reached, bounds } };
+  const first = best.stages[0] ?? [];
+  if (first.every((run) => compareTiers(campus, c.reached.values, run.values) < 0)) {
+    const sentence = 'If it passed, it was found better than the best found with as much search.';
+    return { ...plain, ifPassed: { sentence, regret: null } };
+  }
+  const { regret, sentence } = standsAgainst({ ...compared, all: [...compared.all, c] }, c);
+  const told = `If it passed: ${sentence.charAt(0).toLowerCase()}${sentence.slice(1)}`;
+  return { ...plain, ifPassed: { sentence: told, regret } };
 }
 
 interface Found {
-  readonly contestants: readonly Contestant[];
+  readonly compared: Compared;
   readonly couldBecome: readonly CouldBecome[];
   readonly made: NextSiteAnswer['made'];
 }
 
-function answerOf(asked: Asked, { contestants, couldBecome, made }: Found): NextSiteAnswer {
+function answerOf(asked: Asked, { compared, couldBecome, made }: Found): NextSiteAnswer {
   const { campus } = asked;
-  const [best] = contestants;
+  const contestants = ranked(campus, compared.all);
+  const best = bestOf(compared);
   const factsOf = new Map(
     contestants.map((c) => [
       c.choice.id,
-      c.plan ? choiceFacts(campus, c.plan, c.choice.sites) : undefined,
+      c.plan ? choiceFacts(campus, c.plan, c.choice.sites) : NO_FACTS,
     ]),
   );
+  const least = leastLapses([...factsOf.values()].filter((f) => f !== NO_FACTS));
   const rows = contestants.map((c) =>
     rowOf(asked, c, {
-      stands: standsAgainst(campus, best ?? c, c),
-      facts: factsOf.get(c.choice.id),
-      best: best && factsOf.get(best.choice.id),
+      stands: standsAgainst(compared, c),
+      facts: factsOf.get(c.choice.id) ?? NO_FACTS,
+      least,
     }),
   );
-  const choices = inOrder(rows);
+  const choices = withMoves(campus, inOrder(rows), factsOf);
   const year = fiscalYearLabel(campus.calendar.firstYear);
   const gap = gapOf(asked, best);
   const headline = headlineOf(campus, { year, choices, couldBecome });
   return { question: 'next-site', year, headline, choices, couldBecome, gap, made };
+}
+
+/** Given money by fund that lapses whatever is chosen. */
+function leastLapses(all: readonly Facts[]): ReadonlyMap<string, number> {
+  const funds = new Set(all.flatMap(({ lapses }) => lapses.map(({ fund }) => fund)));
+  const lapsed = ({ lapses }: Facts, fund: string) =>
+    lapses.find((l) => l.fund === fund)?.dollars ?? 0;
+  return new Map([...funds].map((fund) => [fund, Math.min(...all.map((f) => lapsed(f, fund)))]));
+}
+
+/** Years by which the first limit moves against the recommended choice. */
+function withMoves(
+  { calendar }: Campus,
+  rows: readonly ChoiceRow[],
+  factsOf: ReadonlyMap<string, Facts>,
+): ChoiceRow[] {
+  const placeOf = ({ id }: ChoiceRow) => factsOf.get(id)?.firstLimitPlace ?? null;
+  const [recommended] = rows;
+  const from = recommended ? placeOf(recommended) : null;
+  return rows.map((row) => {
+    const place = placeOf(row);
+    if (from === null || place === null) return row;
+    const firstLimitMovesYears = Math.round((place - from) / seasonIndex(calendar, 1, 0));
+    return { ...row, firstLimitMovesYears };
+  });
 }
 
 /** Share by which the best found may fall short in benefit, its earlier tiers being what they are. */
@@ -158,35 +151,27 @@ function gapOf({ tiers }: Asked, best: Contestant | undefined): number | null {
 
 interface RowParts {
   readonly stands: Stands;
-  readonly facts: Facts | undefined;
-  readonly best: Facts | undefined;
+  readonly facts: Facts;
+  readonly least: ReadonlyMap<string, number>;
 }
 
 function rowOf(
   { campus }: Asked,
-  { choice }: Contestant,
-  { stands, facts, best }: RowParts,
+  { choice, rounds }: Contestant,
+  { stands, facts, least }: RowParts,
 ): ChoiceRow {
-  const kept = facts ?? NO_FACTS;
-  const { lapses, firstLimitPlace, ...shown } = kept;
-  const moves =
-    facts && best && firstLimitPlace !== null && best.firstLimitPlace !== null
-      ? Math.round((firstLimitPlace - best.firstLimitPlace) / seasonIndex(campus.calendar, 1, 0))
-      : null;
-  const name =
-    choice.sites.length === 0
-      ? 'No site'
-      : choice.sites.map((id) => siteName(campus, id)).join(' and ');
+  const { lapses, firstLimitPlace: _, ...shown } = facts;
   return {
     id: choice.id,
-    name,
+    name: choiceName(campus, choice),
     sites: choice.sites,
+    rounds,
     ...stands,
     ...shown,
-    firstLimitMovesYears: moves,
-    giftsLost: lapses.filter(
-      (l) => !best?.lapses.some((b) => b.fund === l.fund && b.dollars >= l.dollars),
-    ),
+    firstLimitMovesYears: null,
+    giftsLost: lapses
+      .map((l) => ({ ...l, dollars: l.dollars - (least.get(l.fund) ?? 0) }))
+      .filter(({ dollars }) => dollars > 0),
   };
 }
 

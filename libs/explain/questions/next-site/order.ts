@@ -9,26 +9,52 @@ const STANDINGS: readonly Standing[] = [
   'impossible',
 ];
 
-const lost = ({ giftsLost }: ChoiceRow) => giftsLost.reduce((sum, { dollars }) => sum + dollars, 0);
+/** Steps within which given money and hours of care are called the same. */
+export const DOLLAR_STEP = 1000;
+export const HOUR_STEP = 10;
+
+/** Given money that lapses with a choice. */
+export function lostDollars({ giftsLost }: ChoiceRow): number {
+  return giftsLost.reduce((sum, { dollars }) => sum + dollars, 0);
+}
+
+/** Whether one amount is less than another by more than they can be trusted. */
+export function isLess(a: number, b: number, step: number): boolean {
+  return Math.round(a / step) < Math.round(b / step);
+}
 
 /**
- * By standing. Among those that cannot be told apart never by decimals of benefit: by given money that
- * would lapse, then by the hours of care that the site adds, then by id. The others stay as they came,
- * the least worse first.
+ * By standing. Among those that cannot be told apart, the best found among them, never by decimals of
+ * benefit: by given money that would lapse, then by the hours of care that the site adds, then by id; the
+ * first of them is the one recommended. The others stay as they came, the least worse first.
  */
 export function inOrder(rows: readonly ChoiceRow[]): ChoiceRow[] {
   const place = ({ standing }: ChoiceRow) => STANDINGS.indexOf(standing);
-  return rows
+  const group = rows.filter(isOfGroup).sort(byFacts);
+  const others = rows
     .map((row, came) => ({ row, came }))
-    .sort((a, b) => {
-      const byStanding = place(a.row) - place(b.row);
-      if (byStanding !== 0) return byStanding;
-      if (a.row.standing !== 'tied') return a.came - b.came;
-      return (
-        lost(a.row) - lost(b.row) ||
-        a.row.busySeasonHours - b.row.busySeasonHours ||
-        (a.row.id < b.row.id ? -1 : 1)
-      );
-    })
+    .filter(({ row }) => !isOfGroup(row))
+    .sort((a, b) => place(a.row) - place(b.row) || a.came - b.came)
     .map(({ row }) => row);
+  const named = group.map((row, i): ChoiceRow => ({
+    ...row,
+    standing: i === 0 ? 'recommended' : 'tied',
+  }));
+  return [...named, ...others];
+}
+
+function isOfGroup({ standing }: ChoiceRow): boolean {
+  return standing === 'recommended' || standing === 'tied';
+}
+
+function byFacts(a: ChoiceRow, b: ChoiceRow): number {
+  // Building none adds no care, which is no reason for it.
+  if ((a.sites.length === 0) !== (b.sites.length === 0)) return a.sites.length === 0 ? 1 : -1;
+  const first = (c: ChoiceRow, d: ChoiceRow) =>
+    isLess(lostDollars(c), lostDollars(d), DOLLAR_STEP) ||
+    (!isLess(lostDollars(d), lostDollars(c), DOLLAR_STEP) &&
+      isLess(c.busySeasonHours, d.busySeasonHours, HOUR_STEP));
+  if (first(a, b)) return -1;
+  if (first(b, a)) return 1;
+  return a.id < b.id ? -1 : 1;
 }
