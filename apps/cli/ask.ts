@@ -18,9 +18,6 @@ import { readCampus, readPlan, type CampusInput } from './read-files.js';
 /** Seconds that a question takes at the most, unless told otherwise. */
 const QUESTION_SECONDS = 28;
 
-/** The same for conflicts: each test is a proof or a plan, and there are many. */
-const CONFLICTS_SECONDS = 58;
-
 /** Share of the time for a first plan, where none is given: its two threads come near the bound in it. */
 const FIRST_PLAN_SHARE = 0.33;
 
@@ -101,7 +98,7 @@ export async function askConflicts(
   output: Output,
 ): Promise<number> {
   const { campus } = await readCampus(path);
-  const seconds = (options.seconds ?? CONFLICTS_SECONDS) * RESOLVING_SHARE;
+  const seconds = (options.seconds ?? QUESTION_SECONDS) * RESOLVING_SHARE;
   const pool = openResolverPool({ seconds });
   try {
     const asked = { campus, resolver: pool, seed: options.seed, onStep: stepPrinter(output) };

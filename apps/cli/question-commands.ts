@@ -19,11 +19,7 @@ export function addQuestionCommands(
 ): void {
   const question = (usage: string, description: string) =>
     command(usage, description)
-      .option(
-        '--seconds <n>',
-        'answer within this many seconds (default 28; conflicts 58)',
-        solveSeconds,
-      )
+      .option('--seconds <n>', 'answer within this many seconds (default 28)', solveSeconds)
       .option(
         '--work <n>',
         'rounds of search for each re-solve, in place of the time',

@@ -1,5 +1,4 @@
 import type { AdditionRow, AdditionsAnswer } from '#explain/questions/additions/additions.js';
-import { capitalized } from '#units/in-words.js';
 import { madeLines } from './made-lines.js';
 
 /** What each addition buys, and what it buys for the money. */
@@ -8,5 +7,9 @@ export function additionsLines({ headline, additions, made }: AdditionsAnswer): 
 }
 
 function additionLines({ sentence, note }: AdditionRow): string[] {
-  return [`  ${capitalized(sentence)}`, `    ${note}`];
+  return [`  ${capital(sentence)}`, `    ${note}`];
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }

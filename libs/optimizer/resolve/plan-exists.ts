@@ -17,8 +17,8 @@ import type { ResolveAnswer, ResolveOrder } from './order.js';
 import type { ResolveMeans } from './means.js';
 
 /** Shares of the time left for the search by prices, and for a proof with people whole. */
-const SEARCH_SHARE = 0.4;
-const PEOPLE_SHARE = 0.6;
+const SEARCH_SHARE = 0.25;
+const PEOPLE_SHARE = 0.7;
 
 /** Branch-and-bound nodes of each proof. */
 const PROOF_NODES = 2000;

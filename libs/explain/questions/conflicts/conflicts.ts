@@ -26,7 +26,7 @@ export async function conflicts(asked: AskedOfCampus): Promise<ConflictsAnswer> 
   const { campus, resolver } = asked;
   const all = membersOf(campus);
   const oracle = new Oracle<Member>((kept) => judge(asked, all, kept));
-  const whole = await oracle.ask(new Set(all));
+  const whole = await wholeOf(all, oracle);
   const left = resolver.secondsLeft();
   const until = Number.isFinite(left) ? left * (1 - FINDING_SHARE) : 0;
   const goOn = () => resolver.secondsLeft() > until;
@@ -47,6 +47,18 @@ export async function conflicts(asked: AskedOfCampus): Promise<ConflictsAnswer> 
     complete: found.complete,
     made: made(asked, found, repairs),
   };
+}
+
+/**
+ * Whether everything can hold. Where that is not decided outright, the removals of one member are asked
+ * about, which is done in any case: what is impossible without a member is so with it.
+ */
+async function wholeOf(all: readonly Member[], oracle: Oracle<Member>): Promise<Verdict> {
+  const whole = new Set(all);
+  const first = await oracle.ask(whole);
+  if (first !== 'unknown') return first;
+  await Promise.all(all.map((m) => oracle.ask(new Set(all.filter((o) => o !== m)))));
+  return oracle.recall(whole) ?? 'unknown';
 }
 
 async function judge(

@@ -1,6 +1,6 @@
 import type { LimitRow } from '../../overview/plan-overview.js';
 import type { Made } from '../common/asked.js';
-import type { TriedPrefix } from './last-kept.js';
+import type { TriedPrefix } from './prefixes.js';
 
 /** To which year the promise can be kept with one resource limited, or with all of them. */
 export interface PromiseLimit {

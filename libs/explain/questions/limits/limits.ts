@@ -12,7 +12,8 @@ import { yearRows } from '../../overview/years/year-rows.js';
 import type { Asked, Made } from '../common/asked.js';
 import { annualHours } from './annual-hours.js';
 import type { LimitsAnswer, PromiseLimit } from './answer.js';
-import { lastKept, type LastKept } from './last-kept.js';
+import { decided, lastIn, type LastKept, type Sought } from './last-kept.js';
+import { Prefixes } from './prefixes.js';
 import { yearlyPromise, type YearlyPromise } from './prefix.js';
 import { onlySitesLimited, resourcesOf } from './resources.js';
 import { yearsWithSites } from './sites-last.js';
@@ -52,34 +53,76 @@ async function promiseLimits(
   const { campus } = asked;
   const horizon = campus.calendar.horizonYears;
   const own = yearsKept(asked, promise);
-  const seek = (of: Campus, most: number, guess = own) =>
-    lastKept(asked, { campus: of, promise, least: 0, guess, most });
+  const prefixesOf = (of: Campus) => new Prefixes(asked, { campus: of, promise });
   asked.onStep?.('Seeing how far the sites alone carry the promise', 0.1);
   const enough = yearsWithSites(campus, promise);
-  const sites = await seek(onlySitesLimited(campus), Math.min(horizon, enough + 1), enough);
+  const longest = { least: 0, guess: enough, most: Math.min(horizon, enough + 1) };
+  const sites = await lastIn(asked, prefixesOf(onlySitesLimited(campus)), longest);
   const most = sites.impossibleYears === null ? horizon : sites.impossibleYears - 1;
-  const courses = [
-    { ...TOGETHER, alone: { ...campus, positions: [] } },
-    ...(campus.positions.length > 0 ? [{ ...HIRING, alone: campus }] : []),
-    ...resourcesOf(campus),
-  ];
+  const courses = coursesOf(campus).map((c) => ({ ...c, prefixes: prefixesOf(c.alone) }));
   const unhired = Math.min(own, yearsBeforeHires(asked));
-  let done = 0;
-  const all = await Promise.all(
-    courses.map(async ({ id, name, alone }) => {
-      const kept = await seek(alone, most, id === TOGETHER.id ? unhired : own);
-      done += 1;
-      asked.onStep?.(`Seeing how far ${name} would carry the promise`, done / courses.length);
-      return { id, name, kept };
-    }),
-  );
+  const all = await followed(asked, courses, { own, unhired, most });
   const rows = withImplied(all).map((found) => rowOf(campus, { ...found, most }));
-  const isJoint = ({ id }: { readonly id: string }) => id === TOGETHER.id || id === HIRING.id;
   const siteRow = rowOf(campus, { id: 'sites', name: 'sites', kept: sites, most: Infinity });
   const alone = [...rows.filter((r) => !isJoint(r)), siteRow].sort(
     (a, b) => yearsOf(a, campus) - yearsOf(b, campus),
   );
   return { alone, together: rows.filter(isJoint) };
+}
+
+interface Course {
+  readonly id: string;
+  readonly name: string;
+  readonly prefixes: Prefixes;
+}
+
+function coursesOf(campus: Campus) {
+  return [
+    { ...TOGETHER, alone: { ...campus, positions: [] } },
+    ...(campus.positions.length > 0 ? [{ ...HIRING, alone: campus }] : []),
+    ...resourcesOf(campus),
+  ];
+}
+
+const isJoint = ({ id }: { readonly id: string }) => id === TOGETHER.id || id === HIRING.id;
+
+/**
+ * What is likely known first, then each resource alone, then all together between what was found and what
+ * is impossible with one; in the end, what is still open is looked at again with the time left.
+ */
+async function followed(
+  asked: Asked,
+  courses: readonly Course[],
+  { own, unhired, most }: { readonly own: number; readonly unhired: number; readonly most: number },
+): Promise<Found[]> {
+  const guessOf = ({ id }: Course) => (id === TOGETHER.id ? unhired : own);
+  const joint = courses.filter(isJoint);
+  const together = joint.find(({ id }) => id === TOGETHER.id);
+  await Promise.all(joint.filter((c) => guessOf(c) > 0).map((c) => c.prefixes.ending(guessOf(c))));
+  let done = 0;
+  const seek = async (course: Course, sought: Sought): Promise<Found & Course> => {
+    const kept = await lastIn(asked, course.prefixes, sought);
+    done += 1;
+    asked.onStep?.(`Seeing how far ${course.name} would carry the promise`, done / courses.length);
+    return { ...course, kept };
+  };
+  const isKnown = together && unhired > 0 && (await together.prefixes.ending(unhired)) === 'found';
+  const least = isKnown ? unhired : 0;
+  const single = courses.filter((c) => !isJoint(c));
+  const alone = await Promise.all(single.map((c) => seek(c, { least, guess: own, most })));
+  const ends = alone.flatMap(({ kept }) => kept.impossibleYears ?? []);
+  const capOf = ({ id }: Course) =>
+    id === TOGETHER.id ? Math.min(most, ...ends.map((y) => y - 1)) : most;
+  const jointly = await Promise.all(
+    joint.map((c) => seek(c, { least: 0, guess: guessOf(c), most: capOf(c) })),
+  );
+  const all = courses.flatMap((c) => [...alone, ...jointly].filter(({ id }) => id === c.id));
+  return Promise.all(
+    all.map(async ({ id, name, prefixes, kept }) => ({
+      ...{ id, name },
+      kept: await decided(asked, prefixes, { foundYears: kept.foundYears, most }),
+    })),
+  );
 }
 
 const TOGETHER = { id: 'together', name: 'all limits together, without new positions' };

@@ -38,7 +38,7 @@ function namedFirst(choices: readonly ChoiceRow[]): string {
   const [first, next] = choices.filter(
     (c) => c.standing === 'recommended' || c.standing === 'tied',
   );
-  if (!first || !next) return '';
+  if (!first || !next || first.sites.length !== next.sites.length) return '';
   const [own, other] = [first, next].map(lostDollars);
   if (own !== undefined && other !== undefined && isLess(own, other, DOLLAR_STEP))
     return ` It is named first because least given money lapses with it.`;
@@ -49,7 +49,9 @@ function namedFirst(choices: readonly ChoiceRow[]): string {
 }
 
 function nextBest(campus: Campus, choices: readonly ChoiceRow[]): string {
-  const worse = choices.find((c) => c.standing === 'found-worse' || c.standing === 'worse');
+  const worse = choices.find(
+    (c) => (c.standing === 'found-worse' || c.standing === 'worse') && c.sites.length < 2,
+  );
   if (!worse?.regret) return '';
   const how = worse.standing === 'worse' ? 'proven' : 'found, not proven';
   const name = worse.sites.length === 0 ? 'building none' : worse.name;

@@ -25,7 +25,7 @@ export function isLess(a: number, b: number, step: number): boolean {
 
 /**
  * By standing. Among those that cannot be told apart, the best found among them, never by decimals of
- * benefit: by given money that would lapse, then by the hours of care that the site adds, then by id; the
+ * benefit: single sites first, then by given money that would lapse, then by the hours of care that the site adds, then by id; the
  * first of them is the one recommended. The others stay as they came, the least worse first.
  */
 export function inOrder(rows: readonly ChoiceRow[]): ChoiceRow[] {
@@ -48,8 +48,9 @@ function isOfGroup({ standing }: ChoiceRow): boolean {
 }
 
 function byFacts(a: ChoiceRow, b: ChoiceRow): number {
-  // Building none adds no care, which is no reason for it.
-  if ((a.sites.length === 0) !== (b.sites.length === 0)) return a.sites.length === 0 ? 1 : -1;
+  // The question is which one: building none, or two at once, comes after the single sites.
+  const apart = Math.abs(a.sites.length - 1) - Math.abs(b.sites.length - 1);
+  if (apart !== 0) return apart;
   const first = (c: ChoiceRow, d: ChoiceRow) =>
     isLess(lostDollars(c), lostDollars(d), DOLLAR_STEP) ||
     (!isLess(lostDollars(d), lostDollars(c), DOLLAR_STEP) &&

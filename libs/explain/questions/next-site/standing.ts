@@ -155,20 +155,18 @@ function sentenceOf(campus: Campus, standing: Standing, counts: Counts): string 
   const { regret, seedsWorse, seedsRun, rival } = counts;
   const by = amountInWords(campus, regret);
   const range = rangeInWords(regret);
-  const than = rival === null ? '' : ` than with ${choiceName(campus, rival.choice)}`;
-  if (standing === 'worse') return `Worse${than}, proven: ${by}${range}.`;
+  const beside = rival === null ? '' : ` beside ${choiceName(campus, rival.choice)}`;
+  if (standing === 'worse') return `Worse${beside}, proven: ${by}${range}.`;
   if (standing === 'found-worse') {
-    const seeds =
-      seedsRun === 1 ? 'with the one seed run' : `with ${seedsWorse} of ${seedsRun} seeds`;
-    return `Found worse${than} ${seeds}, not proven: ${by}${range}.`;
+    const seeds = seedsRun === 1 ? 'in the one seed run' : `in ${seedsWorse} of ${seedsRun} seeds`;
+    return `Found worse${beside} ${seeds}, not proven: ${by}${range}.`;
   }
   const apart = 'Cannot be told apart from the best found';
   if (regret.found === 0) return `${apart}: nothing differs in the plans found${range}.`;
   if (isUnsettled(counts)) {
-    const from = rival === null ? '' : ` than those with ${choiceName(campus, rival.choice)}`;
-    return `${apart}: its plans have ${by}${from}, no more than searches of one choice differ among themselves${range}.`;
+    return `${apart}: its plans have ${by}${beside}, no more than searches of one choice differ among themselves${range}.`;
   }
-  return `${apart}: worse with ${seedsWorse} of ${seedsRun} seeds${range}.`;
+  return `${apart}: worse in ${seedsWorse} of ${seedsRun} seeds${range}.`;
 }
 
 /** `shortfall of “One site a year” greater by 1 site`, `0.8% less benefit`. */
