@@ -23,6 +23,7 @@ function choice(id: string, standing: ChoiceRow['standing']): ChoiceRow {
     ...{ sentence: `${id} is told apart so.`, seedsWorse: 0, seedsRun: 5, firstLimit: null },
     ...{ firstLimitMovesYears: null, busySeason: 'summer', busySeasonHours: 40, cost: null },
     ...{ giftsUsed: [], giftsLost: [], openGates: [], reasons: [], against: [] },
+    ...{ comparedWith: null, rounds: 60 },
   };
 }
 

@@ -139,10 +139,10 @@ function additionRows({ headline, additions, made }: AdditionsAnswer): Row[] {
   return rowsOf(
     'What would more buy?',
     { text: headline, sure: made.sentence },
-    bought.map(({ name, sentence, askBy }) => ({
+    bought.map(({ name, sentence }) => ({
       of: name,
       text: sentence,
-      sure: askBy === null ? 'Found, not proven.' : `Found, not proven. Ask by ${askBy}.`,
+      sure: 'Found, not proven.',
     })),
   );
 }
