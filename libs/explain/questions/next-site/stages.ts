@@ -16,6 +16,9 @@ const MOST_IN = [8, 5];
 /** Shares of the time left for each stage. */
 const STAGE_SHARES = [0.36, 0.5, 0.62] as const;
 
+/** Share of the time left that prices may take. */
+const PRICES_SHARE = 0.3;
+
 /** Searches for a better common plan, their rounds, and the share of the time left that they may take. */
 const COMMON_SEARCHES = 4;
 const COMMON_ROUNDS = 100;
@@ -174,17 +177,22 @@ interface Common {
 }
 
 async function commonPlan({ campus, plan, tiers, resolver, seed, effort }: Asked): Promise<Common> {
-  const left = resolver.secondsLeft();
   const order = { campus, start: plan.decisions, seed };
   const none = { kind: 'rounds', rounds: 0 } as const;
-  const [priced] = await resolver.resolve([{ ...order, effort: none, wish: 'prices' }]);
+  // Without prices the search goes on as well, but without time no choice is tried at all.
+  const timeFor = (share: number) => {
+    const seconds = resolver.secondsLeft() * share;
+    return Number.isFinite(seconds) ? { seconds } : {};
+  };
+  const pricing = { ...order, effort: none, wish: 'prices' as const, ...timeFor(PRICES_SHARE) };
+  const [priced] = await resolver.resolve([pricing]);
   const guide = priced?.prices ? { prices: priced.prices } : {};
   const rounds = effort === 'timed' || effort.kind === 'proven' ? COMMON_ROUNDS : effort.rounds;
-  const seconds = { seconds: (left * COMMON_SHARE * resolver.parallel) / COMMON_SEARCHES };
+  const each = timeFor((COMMON_SHARE * resolver.parallel) / COMMON_SEARCHES);
   const search = { ...order, effort: { kind: 'rounds' as const, rounds, ...guide } };
   const searches = Array.from({ length: COMMON_SEARCHES }, (_, i) => ({
     ...{ ...search, seed: seed + i, wish: 'best' as const },
-    ...(Number.isFinite(left) ? seconds : {}),
+    ...each,
   }));
   // The last one has no rounds and comes when the threads have warmed up: it tells what a set-up takes.
   const bare = { ...order, effort: none, wish: 'best' as const };
