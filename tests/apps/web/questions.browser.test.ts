@@ -18,6 +18,8 @@ const choice = {
   ...{ sites: [], buildTypes: [], regret: null, seedsWorse: 0, seedsRun: 2, firstLimit: null },
   ...{ firstLimitMovesYears: null, busySeason: 'summer', cost: null, giftsUsed: [] },
   ...{ giftsLost: [], openGates: [], reasons: [], against: [] },
+  comparedWith: null,
+  rounds: 200,
 };
 
 /** Made for this test; no solver found it. */
