@@ -19,7 +19,7 @@ describe('sites that share ground', () => {
     expect(told(beside(99.7))).toEqual(['warning SITES-OVERLAP site D']);
     expect(told(beside(98.1))).toEqual(['warning SITES-OVERLAP site D']);
     expect(told(beside(97.9))).toEqual(['error SITES-OVERLAP site D']);
-    expect(beside(50)[0]?.problem).toContain('5000 sf');
+    expect(beside(50)[0]?.problem).toContain('5,000 sf');
     expect(beside(50)[0]?.value).toBe('A');
   });
 
