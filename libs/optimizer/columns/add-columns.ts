@@ -35,20 +35,18 @@ export interface Ground {
   readonly fixed?: ReadonlySet<Lifecycle>;
   /** Counts that stand beside the decisions, for bounds. Left out: none. */
   readonly counted?: Counted;
-  /** Lives may be taken in parts, while people and work days stay whole: for bounds. Left out: whole. */
-  readonly livesInParts?: true;
 }
 
 /** Adds the whole-number columns of a campus to a draft. */
 export function addColumns(
   draft: ModelDraft,
-  { campus, charges, lifecycles, fixed, livesInParts }: Ground,
+  { campus, charges, lifecycles, fixed }: Ground,
 ): Columns {
   const lives = lifecycles.map((l) => ({
     ...l,
     variable: draft.addVariable({
       label: labelOf(l),
-      kind: livesInParts ? 'continuous' : 'binary',
+      kind: 'binary',
       upper: 1,
       lower: fixed?.has(l) ? 1 : 0,
     }),

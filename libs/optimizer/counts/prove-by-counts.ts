@@ -65,7 +65,8 @@ function limitsOf(of: CountProof): CountLimits | 'impossible' {
     of.tier,
     of.held,
   );
-  const until = of.secondsLeft() * (1 - LIMITS_SHARE);
+  const left = of.secondsLeft();
+  const until = Number.isFinite(left) ? left * (1 - LIMITS_SHARE) : 0;
   return withOpen(of, { model: betterThan(model, of.worth()), changing: 'objective' }, (lp) =>
     tightenCounts(lp, {
       model,

@@ -3,6 +3,8 @@ import type { Decisions } from '#domain/plan.js';
 import { seededRandom } from '#units/random.js';
 import type { Ground } from '../columns/add-columns.js';
 import { adopt } from '../construct/adopt.js';
+import { proveByCounts } from '../counts/prove-by-counts.js';
+import { readDecisions } from '../model/read-decisions.js';
 import { construct, RECIPES } from '../construct/construct.js';
 import { ruinAndRecreate } from '../improve/ruin-and-recreate.js';
 import { decisionsOf, type SearchState } from '../search/state.js';
@@ -16,12 +18,15 @@ import { fillPromisedYears } from './fill-years.js';
 import type { ResolveAnswer, ResolveOrder } from './order.js';
 import type { ResolveMeans } from './means.js';
 
-/** Shares of the time left for the search by prices, and for a proof with people whole. */
+/** Shares of the time left for the search by prices, and for a proof by counts. */
 const SEARCH_SHARE = 0.25;
-const PEOPLE_SHARE = 0.7;
+const COUNTS_SHARE = 0.7;
 
 /** Branch-and-bound nodes of each proof. */
 const PROOF_NODES = 2000;
+
+/** Benefit below that of any plan: every plan is better. */
+const WORTHLESS = -1e9;
 
 type ExistsMeans = ResolveMeans & { readonly done: () => boolean };
 type Unclocked = Omit<ResolveAnswer, 'seconds'>;
@@ -29,7 +34,7 @@ type Unclocked = Omit<ResolveAnswer, 'seconds'>;
 /**
  * Whether any plan keeps the binding rules: quick constructions that take binding promises for aims,
  * then a relaxation that may prove that there is none, then a search that its prices lead, then a proof
- * with sites in parts and people whole, then a whole solve.
+ * by counts, then a whole solve.
  */
 export function planExists(ground: Ground, order: ResolveOrder, means: ExistsMeans): Unclocked {
   const begun = beginSearch(ground, order, means.done);
@@ -41,7 +46,7 @@ export function planExists(ground: Ground, order: ResolveOrder, means: ExistsMea
   const shouldStop = means.done;
   const limits = secondsLimit(left());
   const relaxed = relaxTier({ ...question, tier: 'benefit', shouldStop, limits });
-  if (relaxed === 'infeasible') return { ...nothing, ending: 'impossible' };
+  if (relaxed === 'infeasible') return impossible(0);
   const prices = relaxed ? pricesOf(relaxed) : undefined;
   const until = means.elapsed() + left() * SEARCH_SHARE;
   const { found, rounds } = bySearch(begun, order, {
@@ -49,42 +54,69 @@ export function planExists(ground: Ground, order: ResolveOrder, means: ExistsMea
     ...(prices ? { prices } : {}),
   });
   if (found) return answerOf(found, rounds);
-  for (const kind of ['in parts', 'whole'] as const) {
-    const seconds = kind === 'in parts' ? left() * PEOPLE_SHARE : left();
-    const own = kind === 'in parts' ? { ...ground, livesInParts: true as const } : ground;
-    const of = { ...question, ground: own };
-    const answer = means.done() ? undefined : bySolver(of, { seconds, done: means.done, rounds });
+  for (const prove of [byCounts, bySolver]) {
+    const seconds = prove === byCounts ? left() * COUNTS_SHARE : left();
+    const until = means.elapsed() + seconds;
+    const answer = means.done()
+      ? undefined
+      : prove(question, { done: means.done, secondsLeft: () => until - means.elapsed(), rounds });
     if (answer) return answer;
   }
   return { ...nothing, rounds, ending: 'not-found' };
 }
 
-/** A plan or a proof by the solver; with sites in parts a proof only. */
-function bySolver(
-  question: Pick<TierSolve, 'ground' | 'solver' | 'held' | 'seed'>,
-  of: { readonly seconds: number; readonly done: () => boolean; readonly rounds: number },
-): Unclocked | undefined {
-  const { campus, charges, livesInParts } = question.ground;
+type Question = Pick<TierSolve, 'ground' | 'solver' | 'held' | 'seed'>;
+
+interface ProofMeans {
+  readonly done: () => boolean;
+  readonly secondsLeft: () => number;
+  readonly rounds: number;
+}
+
+/** A proof, by counts, that there is no plan; now and then a plan. */
+function byCounts(question: Question, of: ProofMeans): Unclocked | undefined {
   let found: Incumbent | undefined;
-  let any = false;
-  const take = (decisions: Decisions) => {
-    any = true;
-    if (livesInParts) return;
-    const judged = judgeDecisions(campus, decisions, charges);
-    if (judged.objections.length === 0) found = judged.incumbent;
-  };
+  const proof = proveByCounts({
+    ...question,
+    tier: 'benefit',
+    worth: () => WORTHLESS,
+    nodes: PROOF_NODES,
+    onBound: () => undefined,
+    onWhole: (values, { columns }) => {
+      found = soundIn(question.ground, readDecisions(columns, values));
+    },
+    shouldStop: of.done,
+    secondsLeft: of.secondsLeft,
+  });
+  if (found) return answerOf(found, of.rounds);
+  return proof === 'nothing-better' ? impossible(of.rounds) : undefined;
+}
+
+/** A plan, or a proof that there is none, by the solver. */
+function bySolver(question: Question, of: ProofMeans): Unclocked | undefined {
+  const { ground } = question;
+  let found: Incumbent | undefined;
+  const take = (decisions: Decisions) => (found ??= soundIn(ground, decisions));
   const { ended, decisions } = solveTier({
     ...question,
-    tier: tiersOf(campus)[0]?.name ?? '',
-    limits: { nodes: PROOF_NODES, ...secondsLimit(of.seconds) },
-    shouldStop: () => (livesInParts ? any : found !== undefined) || of.done(),
+    tier: tiersOf(ground.campus)[0]?.name ?? '',
+    limits: { nodes: PROOF_NODES, ...secondsLimit(of.secondsLeft()) },
+    shouldStop: () => found !== undefined || of.done(),
     onBound: () => undefined,
     onDecisions: take,
   });
-  if (!found && decisions) take(decisions);
+  if (decisions) take(decisions);
   if (found) return answerOf(found, of.rounds);
-  if (ended !== 'infeasible') return undefined;
-  return { ending: 'impossible', values: [], bounds: [], rounds: of.rounds };
+  return ended === 'infeasible' ? impossible(of.rounds) : undefined;
+}
+
+function soundIn({ campus, charges }: Ground, decisions: Decisions): Incumbent | undefined {
+  const judged = judgeDecisions(campus, decisions, charges);
+  return judged.objections.length === 0 ? judged.incumbent : undefined;
+}
+
+function impossible(rounds: number): Unclocked {
+  return { ending: 'impossible', values: [], bounds: [], rounds };
 }
 
 function answerOf({ plan, values }: Incumbent, rounds: number): Omit<ResolveAnswer, 'seconds'> {
