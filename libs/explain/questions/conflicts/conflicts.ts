@@ -130,7 +130,10 @@ function inWords({ kind, id, name }: ConflictMember): string {
 
 function headlineOf(sets: readonly ConflictSetRow[], repairs: readonly RepairRow[]): string {
   const [cheapest] = repairs;
-  const many = `${counted(sets.length, 'set', 'sets')} of promises and limits cannot all hold`;
+  const many =
+    sets.length === 0
+      ? 'this is proven of all promises and limits together; which of them stand against each other was not worked out in the time'
+      : `${counted(sets.length, 'set', 'sets')} of promises and limits cannot all hold`;
   const repair = cheapest ? ` ${cheapest.sentence}` : '';
   return `No plan is possible: ${many}.${repair}`;
 }
