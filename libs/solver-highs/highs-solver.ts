@@ -37,9 +37,9 @@ function solveWith(highs: Highs, model: Model, options: SolveOptions): SolveOutc
       return native.getModelStatus();
     };
     const { unboundedOrInfeasible, unknown } = highs.constants.modelStatus;
-    const status = options.relaxed ? attempt(() => run({})) : run({});
+    const status = attempt(() => run({}));
     if (status === unboundedOrInfeasible) run({ presolve: 'off' });
-    // Without presolve a badly scaled relaxation now and then ends undecided, or in an error.
+    // A badly scaled model now and then ends undecided, or in an error, where presolve was off or fails.
     const again = status === undefined || (status === unknown && options.relaxed && !interrupted);
     if (again && attempt(() => run({ presolve: 'on' })) === undefined) return UNDECIDED;
     return readOutcome({ highs, native, model, interrupted, options });

@@ -81,5 +81,6 @@ function proveTier({ board, relaxations, givenUp }: Proof, place: number): void 
     most: Infinity,
     limits: secondsLimit(most - seconds),
   });
-  if (outcome.reason === 'time' && key === board.question(place)) givenUp.add(key);
+  const isOutOfTime = outcome.reason === 'time' || outcome.reason === 'work';
+  if (isOutOfTime && key === board.question(place)) givenUp.add(key);
 }
