@@ -1,5 +1,4 @@
 import type { Lifecycle } from '#rules/columns.js';
-import { clearHires } from '../search/clear-hires.js';
 import { hireForGaps, type Hired } from '../search/hire-for-gaps.js';
 import { allPaid, applyHire, applyLife, purchasesOf, type SearchState } from '../search/state.js';
 import { admissible } from './admissible.js';
@@ -25,12 +24,30 @@ export function placeFirst(state: SearchState, lives: readonly Lifecycle[]): boo
   return lives.some((life) => admissible(campus, state.lives, life) && tryLife(state, life));
 }
 
-/** Puts back the lives of a plan that was served. */
-export function restoreLives(state: SearchState, before: ReadonlySet<Lifecycle>): void {
-  for (const life of [...state.lives]) if (!before.has(life)) applyLife(state, life, -1);
-  for (const life of before) if (!state.lives.has(life)) applyLife(state, life, 1);
-  clearHires(state);
-  if (!isServed(state)) throw new Error('a plan that was served is not when it is put back');
+/** What a search goes back to: the lives and the people of a state. */
+export interface Snapshot {
+  readonly lives: ReadonlySet<Lifecycle>;
+  /** Positions at [position][start year]. */
+  readonly hires: readonly Int32Array[];
+}
+
+export function snapshotOf(state: SearchState): Snapshot {
+  return { lives: new Set(state.lives), hires: state.hires.map((h) => Int32Array.from(h)) };
+}
+
+/**
+ * Puts a state back. The people too, and not those that a search would hire anew: a plan of the solver
+ * may be served by people whom no search finds.
+ */
+export function restore(state: SearchState, before: Snapshot): void {
+  for (const life of [...state.lives]) if (!before.lives.has(life)) applyLife(state, life, -1);
+  for (const life of before.lives) if (!state.lives.has(life)) applyLife(state, life, 1);
+  state.hires.forEach((byYear, position) => {
+    byYear.forEach((held, startYear) => {
+      const count = (before.hires[position]?.[startYear] ?? 0) - held;
+      if (count !== 0) applyHire(state, { position, startYear, count });
+    });
+  });
 }
 
 /** Completes hires, and adds them to `hired`; true where labor, compost and money then hold everywhere. */

@@ -5,7 +5,7 @@ import { checkPrecedence } from '#rules/precedence/check.js';
 import { randomBelow, shuffled, type Random } from '#units/random.js';
 import { admissible } from '../construct/admissible.js';
 import { mustHave, promisedByYear } from '../construct/musts.js';
-import { isServed, restoreLives, tryLife } from '../construct/try-life.js';
+import { isServed, restore, snapshotOf, tryLife } from '../construct/try-life.js';
 import { clearHires } from '../search/clear-hires.js';
 import { applyLife, decisionsOf, type SearchState } from '../search/state.js';
 import { aspirationPoints } from '../tiers/plan-benefit.js';
@@ -50,12 +50,12 @@ export function ruinAndRecreate(state: SearchState, settings: RuinSettings): voi
   let lastGain = 0;
   for (let round = 0; round < settings.rounds && !settings.done(); round++) {
     if (round - lastGain >= ENOUGH_ROUNDS) return;
-    const before = new Set(state.lives);
+    const before = snapshotOf(state);
     ruin(state, settings.random);
     recreate({ state, bySite, random: settings.random, ranking: nextRanking(), failed: new Set() });
     const values = isServed(state) ? judged(state) : undefined;
     if (!values || !acceptable(values, { current, best, loss: toleratedLoss(round) })) {
-      restoreLives(state, before);
+      restore(state, before);
       continue;
     }
     current = values;

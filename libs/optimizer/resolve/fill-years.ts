@@ -1,7 +1,7 @@
 import type { Lifecycle } from '#rules/columns.js';
 import { shuffled, type Random } from '#units/random.js';
 import { mustHave, promisedByYear } from '../construct/musts.js';
-import { isServed, restoreLives } from '../construct/try-life.js';
+import { isServed, restore, snapshotOf } from '../construct/try-life.js';
 import { clearHires } from '../search/clear-hires.js';
 import { applyLife, type SearchState } from '../search/state.js';
 
@@ -75,10 +75,10 @@ function mayMove(
 }
 
 function applyOrUndo(state: SearchState, moves: readonly Move[]): void {
-  const before = new Set(state.lives);
+  const before = snapshotOf(state);
   for (const { from } of moves) if (from) applyLife(state, from, -1);
   for (const { to } of moves) applyLife(state, to, 1);
   clearHires(state);
   if (isServed(state)) return;
-  restoreLives(state, before);
+  restore(state, before);
 }
