@@ -93,7 +93,6 @@ export interface OpenOptions {
 /** A relaxation that is solved again and again, a little changed: each solve goes on from the last. */
 export interface OpenRelaxation {
   setColumn(column: number, lower: number, upper: number): void;
-  setRow(row: number, lower: number, upper: number): void;
   /** One coefficient for each column; the sense stays as it is. */
   setObjective(costs: Float64Array): void;
   /** @param seconds after which it is given up */

@@ -7,6 +7,7 @@ import type { Life } from '#estimating/site-charges/life.js';
 import type { SiteCharges } from '#estimating/site-charges/site-charges.js';
 import type { PlacedPart } from '#estimating/site-charges/placed-parts.js';
 import type { TypeProfile } from '#estimating/site-charges/type-profile.js';
+import { groupBy } from '#units/group-by.js';
 import type { MilliPoints } from '#units/points.js';
 import type { Term, Variable } from '#mip/model.js';
 
@@ -84,11 +85,5 @@ export function countTerms(columns: Columns, picks: (l: LifecycleColumn) => bool
 
 /** Lifecycles by site id, in the order of the columns. */
 export function bySite(columns: Columns): Map<string, LifecycleColumn[]> {
-  const groups = new Map<string, LifecycleColumn[]>();
-  for (const lifecycle of columns.lifecycles) {
-    const group = groups.get(lifecycle.site);
-    if (group) group.push(lifecycle);
-    else groups.set(lifecycle.site, [lifecycle]);
-  }
-  return groups;
+  return groupBy(columns.lifecycles, ({ site }) => site);
 }

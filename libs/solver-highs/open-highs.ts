@@ -31,11 +31,6 @@ export class OpenHighs implements OpenRelaxation {
     this.native.changeColBounds(column, finite(highs, lower), finite(highs, upper));
   }
 
-  setRow(row: number, lower: number, upper: number): void {
-    const { highs } = this;
-    this.native.changeRowBounds(row, finite(highs, lower), finite(highs, upper));
-  }
-
   setObjective(costs: Float64Array): void {
     this.native.changeColsCost({ kind: 'range', from: 0, to: costs.length - 1 }, costs);
   }

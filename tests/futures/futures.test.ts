@@ -11,6 +11,7 @@ import { sampleWorld } from '#futures/sampling/world.js';
 import { completePlan } from '#optimizer/allocate/complete-plan.js';
 import { cents } from '#units/cents.js';
 import { fiscalYear } from '#units/fiscal-year.js';
+import { siteAYear } from '../support/tiny/promises.js';
 import { ANYTHING, tinyCampus, tinyFund, tinyPool } from '../support/tiny/tiny-campus.js';
 
 const HERE: FutureRunner = { parallel: 1, run: (order) => Promise.resolve(meetFutures(order)) };
@@ -20,13 +21,7 @@ const YEARLY: Campus['commitments'] = [
     id: 'yearly',
     name: 'One site a year',
     strength: 'intended',
-    test: {
-      kind: 'sites-each-year',
-      count: 1,
-      from: fiscalYear(2028),
-      to: fiscalYear(2029),
-      countsFromSqFt: 1000,
-    },
+    test: siteAYear(2028, 2029),
     saidBy: 'President',
     saidTo: 'campus',
     date: '2026-04-22',

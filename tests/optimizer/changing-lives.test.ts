@@ -13,7 +13,7 @@ import { laborNeeds } from '#estimating/plan-needs/labor-needs.js';
 import type { Solver } from '#mip/solver.js';
 import { allocateMoney } from '#optimizer/allocate/money.js';
 import { everyLifecycle, possibleLifecycles } from '#optimizer/columns/lifecycles.js';
-import { applyLife, decisionsOf, emptyState } from '#optimizer/search/state.js';
+import { decisionsOf } from '#optimizer/search/state.js';
 import { CLASS_COUNT, tablesOf } from '#optimizer/search/tables.js';
 import type { SolveResult } from '#optimizer/solve/solve-campus.js';
 import { tiersOf } from '#optimizer/tiers/tier-list.js';
@@ -26,6 +26,7 @@ import { bestOfAll, expectBest } from '../support/tiny/best-of-all.js';
 import { changingCampus, UNSURE_WORKS } from '../support/tiny/changing-campus.js';
 import { promise } from '../support/tiny/promises.js';
 import { tinyCampus, tinyFund, tinyPool, tinySite } from '../support/tiny/tiny-campus.js';
+import { wander } from '../support/tiny/wander.js';
 
 let solver: Solver;
 beforeAll(async () => {
@@ -162,15 +163,7 @@ test('after any moves the search knows what the accounts say', () => {
   const moves = fc.array(fc.nat(ground.lifecycles.length - 1), { minLength: 1, maxLength: 25 });
   fc.assert(
     fc.property(moves, (picked) => {
-      const state = emptyState(tables);
-      for (const move of picked) {
-        const life = ground.lifecycles[move];
-        if (!life) continue;
-        for (const other of [...state.lives])
-          if (other.site === life.site) applyLife(state, other, -1);
-        if (move % 4 > 0) applyLife(state, life, 1);
-        state.money.paid(state.costs);
-      }
+      const state = wander(tables, picked);
       const placements: Placement[] = [...decisionsOf(state).placements];
       const decisions = { ...NO_DECISIONS, placements };
       laborNeeds(campus, decisions, charges).forEach((needs, season) =>

@@ -12,7 +12,7 @@ import { payFronted } from '#optimizer/allocate/fronted.js';
 import { allocateMoney } from '#optimizer/allocate/money.js';
 import type { Bill, Payments } from '#optimizer/allocate/payment-network.js';
 import { everyLifecycle } from '#optimizer/columns/lifecycles.js';
-import { applyLife, decisionsOf, emptyState } from '#optimizer/search/state.js';
+import { decisionsOf } from '#optimizer/search/state.js';
 import { tablesOf } from '#optimizer/search/tables.js';
 import { compareTiers } from '#optimizer/tiers/tier-values.js';
 import { loadHighsSolver } from '#solver-highs/highs-solver.js';
@@ -22,6 +22,7 @@ import { bestOfAll } from '../support/tiny/best-of-all.js';
 import { canBePaid } from '../support/mip/whole-cents.js';
 import { grantedCampus } from '../support/tiny/granted.js';
 import { ANYTHING, tinyCampus, tinyFund, tinySite } from '../support/tiny/tiny-campus.js';
+import { wander } from '../support/tiny/wander.js';
 
 let solver: Solver;
 beforeAll(async () => {
@@ -229,15 +230,7 @@ describe('plans with a reimbursable grant', () => {
     const seen = new Set<boolean>();
     fc.assert(
       fc.property(moves, (picked) => {
-        const state = emptyState(tables);
-        for (const move of picked) {
-          const life = ground.lifecycles[move];
-          if (!life) continue;
-          for (const other of [...state.lives])
-            if (other.site === life.site) applyLife(state, other, -1);
-          if (move % 4 > 0) applyLife(state, life, 1);
-          state.money.paid(state.costs);
-        }
+        const state = wander(tables, picked);
         const { shortages } = allocateMoney(campus, decisionsOf(state), charges);
         const paid = state.money.paid(state.costs);
         expect(paid).toBe(shortages.length === 0);

@@ -15,7 +15,7 @@ import { checkPlan } from '#rules/check-plan.js';
 import { loadHighsSolver } from '#solver-highs/highs-solver.js';
 import { fiscalYear } from '#units/fiscal-year.js';
 import { everyDecision } from '../support/tiny/every-decision.js';
-import { promise } from '../support/tiny/promises.js';
+import { promise, siteAYear } from '../support/tiny/promises.js';
 import { tinyCampus, tinyFund, tinyPool, tinySite } from '../support/tiny/tiny-campus.js';
 
 let solver: Solver;
@@ -110,15 +110,7 @@ test('a site forced into a year leaves no promised year empty where the others c
   const campus = tinyCampus({
     candidates: [site('A'), site('B'), site('C')],
     handPlacements: [{ kind: 'fixed', site: 'C', year: fiscalYear(2028), reason: 'a test' }],
-    commitments: [
-      promise('yearly', 'intended', {
-        kind: 'sites-each-year',
-        count: 1,
-        from: fiscalYear(2028),
-        to: fiscalYear(2030),
-        countsFromSqFt: 1000,
-      }),
-    ],
+    commitments: [promise('yearly', 'intended', siteAYear(2028, 2030))],
   });
   const at = (id: string, year: number) => ({
     site: id,

@@ -3,16 +3,7 @@ import { groupBy } from '../format/group-by.js';
 import type { StackRow } from './stack/stack-drawing.js';
 
 /** One year of a fund, or of several added up: opening + received + paidBack = spent + lapsed + closing. */
-export interface LedgerRow extends StackRow {
-  readonly opening: number;
-  readonly received: number;
-  /** Below 0: what a grant pays back to those that fronted it. */
-  readonly paidBack: number;
-  readonly spent: number;
-  readonly lapsed: number;
-  readonly closing: number;
-  readonly floor: number;
-}
+export interface LedgerRow extends StackRow, Omit<FundRow, 'fund' | 'name'> {}
 
 export interface Ledger {
   readonly id: string;

@@ -14,6 +14,7 @@ import { moneyLayout, type MoneyLayout } from '#optimizer/search/money-test.js';
 import { emptyState, type SearchState } from '#optimizer/search/state.js';
 import { CLASS_COUNT, tablesOf, type Tables } from '#optimizer/search/tables.js';
 import type { Lifecycle } from '#rules/columns.js';
+import { groupBy } from '#units/group-by.js';
 
 /** A cost by the place where the search keeps it, in cents of the plan, and what its price goes by. */
 export interface BasisCost {
@@ -131,16 +132,11 @@ function wantedByYear(tables: Tables, planned: readonly Lifecycle[]): number[] {
 }
 
 function plainLives(lifecycles: readonly Lifecycle[]): Basis['plainLives'] {
-  const bySite = new Map<string, Lifecycle[]>();
-  for (const life of lifecycles) {
-    const { secondHalf, change } = life.placement;
-    if (secondHalf !== undefined || change) continue;
-    const key = `${life.site} ${life.yearIndex}`;
-    const found = bySite.get(key);
-    if (found) found.push(life);
-    else bySite.set(key, [life]);
-  }
-  return (site, year) => bySite.get(`${site} ${year}`) ?? [];
+  const plain = lifecycles.filter(({ placement: { secondHalf, change } }) => {
+    return secondHalf === undefined && !change;
+  });
+  const byStart = groupBy(plain, (l) => `${l.site} ${l.yearIndex}`);
+  return (site, year) => byStart.get(`${site} ${year}`) ?? [];
 }
 
 /** Care of existing sites and standing costs. */

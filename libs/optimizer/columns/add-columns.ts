@@ -26,6 +26,7 @@ import type {
 import type { Counted } from '../counts/count-columns.js';
 import { hiresWhereFrozen } from '#rules/stability/columns.js';
 import { fiscalYearLabel } from '#units/fiscal-year.js';
+import { groupBy } from '#units/group-by.js';
 
 export interface Ground {
   readonly campus: Campus;
@@ -78,17 +79,14 @@ interface Piece extends Pick<PlacedPart, 'charges' | 'life'> {
  *     ground[g]  =  sum over pieces p of lives l in cohort g  of  area[p] x[l]     in thousands of square feet
  */
 function addCohorts(draft: ModelDraft, lives: readonly LifecycleColumn[]): CohortColumn[] {
-  const groups = new Map<string, Piece[]>();
-  for (const { variable, parts } of lives) {
-    for (const { charges, life } of parts) {
-      if (life.ends <= life.planted) continue;
-      const key = `${charges.buildType} ${life.planted} ${life.ends}`;
-      const group = groups.get(key);
-      if (group) group.push({ variable, charges, life });
-      else groups.set(key, [{ variable, charges, life }]);
-    }
-  }
-  return [...groups].flatMap(([key, group]) => {
+  const pieces = lives.flatMap(({ variable, parts }) =>
+    parts
+      .filter(({ life }) => life.ends > life.planted)
+      .map(({ charges, life }): Piece => ({ variable, charges, life })),
+  );
+  const cohortOf = ({ charges, life }: Piece) =>
+    `${charges.buildType} ${life.planted} ${life.ends}`;
+  return [...groupBy(pieces, cohortOf)].flatMap(([key, group]) => {
     const first = group[0];
     if (!first) return [];
     const variable = draft.addVariable({ label: `ground ${key}`, kind: 'continuous' });

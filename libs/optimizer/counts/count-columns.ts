@@ -1,6 +1,7 @@
 import type { Term, Variable } from '#mip/model.js';
 import type { ModelDraft } from '#mip/model-draft.js';
 import type { Columns, LifecycleColumn } from '#rules/columns.js';
+import { groupBy } from '#units/group-by.js';
 
 /**
  * What is counted: sites begun by the end of a year, people of a recurring position held by then, sites
@@ -11,6 +12,8 @@ export type CountKind = 'held' | 'begun' | 'site' | 'type' | 'site-as-type' | 't
 /** A whole number that follows from the decisions, as a column of its own. */
 export interface CountColumn {
   readonly kind: CountKind;
+  /** Counts that run on from each other share it. */
+  readonly series: string;
   readonly key: string;
   readonly variable: Variable;
 }
@@ -40,11 +43,16 @@ export function addCounts(draft: ModelDraft, columns: Columns, counted: Counted)
   return counted.kinds === 'running' ? running : [...running, ...groupCounts(columns, add)];
 }
 
-type Add = (kind: CountKind, name: string, terms: readonly Term[]) => CountColumn;
+/** What a count is of: `name` tells it apart within its series. */
+interface CountName extends Pick<CountColumn, 'kind' | 'series'> {
+  readonly name: string | number;
+}
+
+type Add = (of: CountName, terms: readonly Term[]) => CountColumn;
 
 function adder(draft: ModelDraft, limits: CountLimits): Add {
-  return (kind, name, terms) => {
-    const key = `${kind} ${name}`;
+  return ({ kind, series, name }, terms) => {
+    const key = `${series} ${name}`;
     const upper = limits.get(key);
     const variable = draft.addVariable({
       label: `count ${key}`,
@@ -57,27 +65,37 @@ function adder(draft: ModelDraft, limits: CountLimits): Add {
       atLeast: 0,
       atMost: 0,
     });
-    return { kind, key, variable };
+    return { kind, series, key, variable };
   };
+}
+
+interface Yearly {
+  readonly yearIndex: number;
+  readonly variable: Variable;
+}
+
+function termsOf(of: readonly Pick<Yearly, 'variable'>[]): Term[] {
+  return of.map(({ variable }) => ({ variable, coefficient: 1 }));
 }
 
 /** A count for each year that adds what is new in that year to the count before. */
 function runningCounts(
-  byYear: ReadonlyMap<number, readonly Term[]>,
+  of: readonly Yearly[],
   add: (year: number, terms: readonly Term[]) => CountColumn,
 ): CountColumn[] {
+  const byYear = groupBy(of, ({ yearIndex }) => yearIndex);
   const counts: CountColumn[] = [];
   for (const year of [...byYear.keys()].sort((a, b) => a - b)) {
     const before = counts.at(-1);
     const kept = before ? [{ variable: before.variable, coefficient: 1 }] : [];
-    counts.push(add(year, [...kept, ...(byYear.get(year) ?? [])]));
+    counts.push(add(year, [...kept, ...termsOf(byYear.get(year) ?? [])]));
   }
   return counts;
 }
 
 function begunCounts({ lifecycles }: Columns, add: Add): CountColumn[] {
-  const byYear = grouped(lifecycles, (l) => l.yearIndex);
-  return runningCounts(byYear, (year, terms) => add('begun', String(year), terms));
+  const of = { kind: 'begun', series: 'begun' } as const;
+  return runningCounts(lifecycles, (year, terms) => add({ ...of, name: year }, terms));
 }
 
 function heldCounts({ campus, hires }: Columns, add: Add): CountColumn[] {
@@ -85,8 +103,8 @@ function heldCounts({ campus, hires }: Columns, add: Add): CountColumn[] {
     .filter((p) => p.term === 'recurring')
     .flatMap(({ id }) => {
       const own = hires.filter((h) => h.position.id === id);
-      const byYear = grouped(own, (h) => h.yearIndex);
-      return runningCounts(byYear, (year, terms) => add('held', `${id} ${year}`, terms));
+      const of = { kind: 'held', series: `held ${id}` } as const;
+      return runningCounts(own, (year, terms) => add({ ...of, name: year }, terms));
     });
 }
 
@@ -98,22 +116,8 @@ function groupCounts({ lifecycles }: Columns, add: Add): CountColumn[] {
     ['type-in-year', (l) => `${l.buildType} ${l.yearIndex}`],
   ];
   return groups.flatMap(([kind, keyOf]) =>
-    [...grouped(lifecycles, keyOf)]
-      .filter(([, terms]) => terms.length > 1)
-      .map(([name, terms]) => add(kind, name, terms)),
+    [...groupBy(lifecycles, keyOf)]
+      .filter(([, lives]) => lives.length > 1)
+      .map(([name, lives]) => add({ kind, series: kind, name }, termsOf(lives))),
   );
-}
-
-function grouped<T extends { readonly variable: Variable }, K>(
-  list: readonly T[],
-  keyOf: (of: T) => K,
-): Map<K, Term[]> {
-  const groups = new Map<K, Term[]>();
-  for (const of of list) {
-    const term = { variable: of.variable, coefficient: 1 };
-    const group = groups.get(keyOf(of));
-    if (group) group.push(term);
-    else groups.set(keyOf(of), [term]);
-  }
-  return groups;
 }

@@ -1,5 +1,6 @@
 import type { Model } from '#mip/model.js';
 import type { OpenRelaxation } from '#mip/solver.js';
+import { groupBy } from '#units/group-by.js';
 import type { CountColumn, CountLimits } from './count-columns.js';
 
 /** How far above a whole number a relaxation may say a count lies and still mean that number. */
@@ -24,7 +25,8 @@ export interface Tightening {
 export function tightenCounts(lp: OpenRelaxation, of: Tightening): CountLimits | 'impossible' {
   const limits = new Map<string, number>();
   const costs = new Float64Array(of.model.variables.length);
-  for (const series of seriesOf(of.counts)) {
+  // People come first: their fractions are what more sites would be built with.
+  for (const series of groupBy(of.counts, (count) => count.series).values()) {
     let later = Infinity;
     for (const count of [...series].reverse()) {
       if (of.done()) return limits;
@@ -37,16 +39,6 @@ export function tightenCounts(lp: OpenRelaxation, of: Tightening): CountLimits |
     }
   }
   return limits;
-}
-
-/** Counts that run on from each other, people first: their fractions are what sites are built with. */
-function seriesOf(counts: readonly CountColumn[]): CountColumn[][] {
-  const series = new Map<string, CountColumn[]>();
-  for (const count of counts) {
-    const name = count.key.slice(0, count.key.lastIndexOf(' '));
-    series.set(name, [...(series.get(name) ?? []), count]);
-  }
-  return [...series.values()];
 }
 
 function mostOf(

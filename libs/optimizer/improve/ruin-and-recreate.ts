@@ -2,6 +2,7 @@ import type { Plan } from '#domain/plan.js';
 import type { Lifecycle } from '#rules/columns.js';
 import { commitmentShortfall } from '#rules/commitment-shortfall.js';
 import { checkPrecedence } from '#rules/precedence/check.js';
+import { groupBy } from '#units/group-by.js';
 import { randomBelow, shuffled, type Random } from '#units/random.js';
 import { admissible } from '../construct/admissible.js';
 import { mustHave, promisedByYear } from '../construct/musts.js';
@@ -44,7 +45,7 @@ export interface RuinSettings {
  */
 export function ruinAndRecreate(state: SearchState, settings: RuinSettings): void {
   const nextRanking = rankings(settings.random, settings.prices);
-  const bySite = grouped(state.tables.ground.lifecycles, (l) => l.site);
+  const bySite = groupBy(state.tables.ground.lifecycles, (l) => l.site);
   let current = valuesOf(state, planSketch(state));
   let best = current;
   let lastGain = 0;
@@ -177,21 +178,11 @@ function fillPromisedYears(of: Recreation): void {
   for (const life of state.lives) lacking[life.yearIndex] = (lacking[life.yearIndex] ?? 0) - 1;
   const isLacking = (l: Lifecycle) => (lacking[l.yearIndex] ?? 0) > 0;
   const open = openSites(of).flatMap((site) => (bySite.get(site) ?? []).filter(isLacking));
-  const byYear = grouped(ranking(open), (l) => l.yearIndex);
+  const byYear = groupBy(ranking(open), (l) => l.yearIndex);
   for (const [year, wanted] of lacking.entries()) {
     const lives = (byYear.get(year) ?? []).slice(0, MOST_TRIES_IN_YEAR);
     for (let left = wanted; left > 0 && placeOne(of, lives); left--);
   }
-}
-
-function grouped<K>(lives: readonly Lifecycle[], key: (l: Lifecycle) => K): Map<K, Lifecycle[]> {
-  const groups = new Map<K, Lifecycle[]>();
-  for (const life of lives) {
-    const group = groups.get(key(life));
-    if (group) group.push(life);
-    else groups.set(key(life), [life]);
-  }
-  return groups;
 }
 
 function placeOne({ state, failed }: Recreation, lives: readonly Lifecycle[]): boolean {

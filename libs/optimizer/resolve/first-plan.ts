@@ -4,7 +4,7 @@ import { adopt } from '../construct/adopt.js';
 import { construct, RECIPES } from '../construct/construct.js';
 import { decisionsOf, type SearchState } from '../search/state.js';
 import type { Tables } from '../search/tables.js';
-import { judgeDecisions, type Incumbent } from '../solve/incumbent.js';
+import { soundIncumbent, type Incumbent } from '../solve/incumbent.js';
 import { compareTiers } from '../tiers/tier-values.js';
 import { fillPromisedYears } from './fill-years.js';
 import type { ResolveOrder } from './order.js';
@@ -33,6 +33,5 @@ export function soundDecisions(
   { ground: { campus, charges } }: Tables,
   decisions: Decisions,
 ): Incumbent | undefined {
-  const { incumbent, objections } = judgeDecisions(campus, decisions, charges);
-  return objections.length === 0 ? incumbent : undefined;
+  return soundIncumbent(campus, decisions, charges);
 }

@@ -11,7 +11,7 @@ import { decisionsOf, type SearchState } from '../search/state.js';
 import { tablesOf } from '../search/tables.js';
 import { pricesOf, type Prices } from '../improve/ranking.js';
 import { secondsLimit } from '../solve/budget.js';
-import { judgeDecisions, type Incumbent } from '../solve/incumbent.js';
+import { soundIncumbent, type Incumbent } from '../solve/incumbent.js';
 import { relaxTier, solveTier, type TierSolve } from '../solve/solve-tier.js';
 import { tiersOf } from '../tiers/tier-list.js';
 import { fillPromisedYears } from './fill-years.js';
@@ -111,8 +111,7 @@ function bySolver(question: Question, of: ProofMeans): Unclocked | undefined {
 }
 
 function soundIn({ campus, charges }: Ground, decisions: Decisions): Incumbent | undefined {
-  const judged = judgeDecisions(campus, decisions, charges);
-  return judged.objections.length === 0 ? judged.incumbent : undefined;
+  return soundIncumbent(campus, decisions, charges);
 }
 
 function impossible(rounds: number): Unclocked {
@@ -134,10 +133,7 @@ interface Begun {
 function beginSearch(ground: Ground, order: ResolveOrder, done: () => boolean): Begun {
   const { campus, start, seed } = order;
   const soft = tablesOf({ ...ground, campus: withPromisesIntended(campus) });
-  const judge = (state: SearchState): Incumbent | undefined => {
-    const judged = judgeDecisions(campus, decisionsOf(state), ground.charges);
-    return judged.objections.length === 0 ? judged.incumbent : undefined;
-  };
+  const judge = (state: SearchState) => soundIn(ground, decisionsOf(state));
   const states: SearchState[] = [];
   const makers = [
     ...(start ? [() => adopt(soft, start)] : []),

@@ -6,7 +6,7 @@ import type { HeldTiers } from '../model/plan-model.js';
 import { benefitPlace, type Tier } from '../tiers/tier-list.js';
 import { compareTiers } from '../tiers/tier-values.js';
 import { Bounds, type FoundBound } from './bounds.js';
-import { judgeDecisions, verifiedIncumbent, type Incumbent } from './incumbent.js';
+import { judgeDecisions, soundIncumbent, verifiedIncumbent, type Incumbent } from './incumbent.js';
 import { pricesOf, type Prices } from '../improve/ranking.js';
 import type { News, PricesNews, SolveRun } from './settings.js';
 import type { Lifecycle } from '#rules/columns.js';
@@ -26,8 +26,9 @@ export interface BoardGround {
 export class Board {
   readonly bounds: Bounds;
   best: Incumbent | undefined;
-  /** The latest relaxation that the other thread has told, and the question it answers. */
-  private told: (Relaxation & { readonly question: string }) | undefined;
+  /** The latest relaxation that the other thread has told, and that relaxation by life, once asked for. */
+  private told: PricesNews | undefined;
+  private byLife: { readonly of: PricesNews; readonly relaxation: Relaxation } | undefined;
 
   constructor(
     readonly on: BoardGround,
@@ -52,8 +53,8 @@ export class Board {
 
   /** Takes decisions that need not keep every rule. */
   offerUnsure(decisions: Decisions): boolean {
-    const judged = judgeDecisions(this.campus, decisions, this.on.ground.charges);
-    return judged.objections.length === 0 && this.keepBetter(judged.incumbent);
+    const found = soundIncumbent(this.campus, decisions, this.on.ground.charges);
+    return found !== undefined && this.keepBetter(found);
   }
 
   private keepBetter(found: Incumbent): boolean {
@@ -78,7 +79,7 @@ export class Board {
   hear(): void {
     for (const news of this.run.around.partner?.news() ?? []) {
       if (news.kind === 'plan') this.hearPlan(news.decisions);
-      else if (news.kind === 'prices') this.told = this.relaxationFrom(news);
+      else if (news.kind === 'prices') this.told = news;
       else {
         this.bounds.note(news);
         this.report(news.place);
@@ -86,11 +87,17 @@ export class Board {
     }
   }
 
-  private relaxationFrom({ question, bound, counted, ...by }: PricesNews) {
+  private toldRelaxation(): Relaxation | undefined {
+    const { told } = this;
+    if (told && this.byLife?.of !== told)
+      this.byLife = { of: told, relaxation: this.relaxationFrom(told) };
+    return this.byLife?.relaxation;
+  }
+
+  private relaxationFrom({ bound, counted, ...by }: PricesNews): Relaxation {
     const byLife = (numbers: Float64Array) =>
       new Map(this.on.ground.lifecycles.map((l, i) => [l, numbers[i] ?? 0]));
     return {
-      question,
       bound,
       losesAtLeast: byLife(by.losses),
       costOf: byLife(by.costs),
@@ -116,12 +123,13 @@ export class Board {
 
   /** Prices that the other thread told last, whatever it asked. */
   get prices(): Prices | undefined {
-    return this.told && pricesOf(this.told);
+    const relaxation = this.toldRelaxation();
+    return relaxation && pricesOf(relaxation);
   }
 
   /** What the other thread has told of this tier as it is now. */
   toldOf(place: number): Relaxation | undefined {
-    return this.told?.question === this.question(place) ? this.told : undefined;
+    return this.told?.question === this.question(place) ? this.toldRelaxation() : undefined;
   }
 
   private hearPlan(decisions: Decisions): void {

@@ -7,7 +7,7 @@ import type { Ground } from '../columns/add-columns.js';
 import { decisionsOf } from '../search/state.js';
 import { tablesOf } from '../search/tables.js';
 import { tiersOf } from '../tiers/tier-list.js';
-import { judgeDecisions } from './incumbent.js';
+import { soundIncumbent } from './incumbent.js';
 import { frozenLimit, limitsOf, withoutCommitment } from './relaxations.js';
 import type { SolveSettings, SolveSurroundings } from './settings.js';
 import { relaxationBound, solveTier } from './solve-tier.js';
@@ -86,9 +86,6 @@ function constructed(ground: Ground): boolean {
   const tables = tablesOf(ground);
   return RECIPES.some((recipe) => {
     const state = construct(tables, recipe);
-    if (!state) return false;
-    return (
-      judgeDecisions(ground.campus, decisionsOf(state), ground.charges).objections.length === 0
-    );
+    return state && soundIncumbent(ground.campus, decisionsOf(state), ground.charges) !== undefined;
   });
 }

@@ -32,6 +32,16 @@ export function judgeDecisions(
   return { incumbent: { plan, values: tierValues(campus, plan, charges) }, objections };
 }
 
+/** Decisions as a verified plan; `undefined` where they do not pass every check. */
+export function soundIncumbent(
+  campus: Campus,
+  decisions: Decisions,
+  charges: CampusCharges,
+): Incumbent | undefined {
+  const { incumbent, objections } = judgeDecisions(campus, decisions, charges);
+  return objections.length === 0 ? incumbent : undefined;
+}
+
 /**
  * Decisions that the solver calls feasible, judged. Not passing is a defect of this program: it stops
  * and says so, unless the rounding of care to hundredths explains it; such decisions are let go.

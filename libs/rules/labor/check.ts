@@ -2,9 +2,10 @@ import type { Breach } from '#domain/breach.js';
 import { plannedSeasons, seasonLabel, type SeasonInstance } from '#domain/calendar.js';
 import type { Campus } from '#domain/campus.js';
 import { MAY_GO_UNSERVED, TASK_CLASSES, type TaskClass } from '#domain/labor.js';
-import type { LaborEntry, Plan } from '#domain/plan.js';
+import type { Plan } from '#domain/plan.js';
 import { laborNeeds } from '#estimating/plan-needs/labor-needs.js';
 import { laborSources } from '#estimating/season-supply/sources.js';
+import { groupBy } from '#units/group-by.js';
 import type { Check } from '../check.js';
 
 /**
@@ -80,7 +81,7 @@ function sourceBreaches(campus: Campus, plan: Plan, season: SeasonInstance): Bre
   const label = seasonLabel(campus.calendar, season);
   const sources = new Map(laborSources(campus, plan.decisions, season).map((s) => [s.id, s]));
   const entries = plan.labor.filter((e) => e.season === season.index);
-  return [...groupBySource(entries)].flatMap(([id, given]) => {
+  return [...groupBy(entries, (entry) => entry.source)].flatMap(([id, given]) => {
     const source = sources.get(id);
     const total = sum(given);
     if (!source || total > source.hours) {
@@ -97,11 +98,4 @@ function sourceBreaches(campus: Campus, plan: Plan, season: SeasonInstance): Bre
         breach(label, `${source.name} may not do ${e.taskClass} (${e.hours / 100} h in ${label})`),
       );
   });
-}
-
-function groupBySource(entries: readonly LaborEntry[]): Map<string, LaborEntry[]> {
-  const groups = new Map<string, LaborEntry[]>();
-  for (const entry of entries)
-    groups.set(entry.source, [...(groups.get(entry.source) ?? []), entry]);
-  return groups;
 }

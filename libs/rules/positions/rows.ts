@@ -1,5 +1,6 @@
 import type { ModelDraft } from '#mip/model-draft.js';
-import type { Columns, HireColumn } from '../columns.js';
+import { groupBy } from '#units/group-by.js';
+import type { Columns } from '../columns.js';
 
 /**
  * No more of a position are held than may be. Hires before the lead time have no column.
@@ -8,11 +9,7 @@ import type { Columns, HireColumn } from '../columns.js';
  *     one season:  h[p, t]  <=  most[p]                         by the column's own bound
  */
 export function addPositionRows(draft: ModelDraft, columns: Columns): void {
-  const groups = new Map<string, HireColumn[]>();
-  for (const hire of columns.hires) {
-    groups.set(hire.position.id, [...(groups.get(hire.position.id) ?? []), hire]);
-  }
-  for (const [id, hires] of groups) {
+  for (const [id, hires] of groupBy(columns.hires, (hire) => hire.position.id)) {
     const position = hires[0]?.position;
     if (position?.term !== 'recurring') continue;
     draft.addRow({

@@ -16,7 +16,7 @@ import { loadHighsSolver } from '#solver-highs/highs-solver.js';
 import { fiscalYear } from '#units/fiscal-year.js';
 import { hereResolver } from '../../support/explain/here-resolver.js';
 import { everyDecision } from '../../support/tiny/every-decision.js';
-import { promise } from '../../support/tiny/promises.js';
+import { promise, siteAYear } from '../../support/tiny/promises.js';
 import { tinyCampus, tinyFund } from '../../support/tiny/tiny-campus.js';
 
 let solver: Solver;
@@ -29,13 +29,7 @@ const campus: Campus = tinyCampus({
   funds: [tinyFund('capital', 20_000, { carry: 0 })],
   calendar: { ...tinyCampus().calendar, horizonYears: 2 },
   commitments: [
-    promise('yearly', 'binding', {
-      kind: 'sites-each-year',
-      count: 1,
-      from: fiscalYear(2028),
-      to: fiscalYear(2029),
-      countsFromSqFt: 1000,
-    }),
+    promise('yearly', 'binding', siteAYear(2028, 2029)),
     promise('fruit-only', 'binding', { kind: 'only-build-types', buildTypes: ['fruit'] }),
     promise('beds-at-a', 'binding', {
       kind: 'named-site',

@@ -18,7 +18,7 @@ import { checkPlan } from '#rules/check-plan.js';
 import { loadHighsSolver } from '#solver-highs/highs-solver.js';
 import { fiscalYear } from '#units/fiscal-year.js';
 import { askedOf } from '../../support/explain/asked-of.js';
-import { promise } from '../../support/tiny/promises.js';
+import { promise, siteAYear } from '../../support/tiny/promises.js';
 import { tinyCampus, tinyFund, tinySite, tinyType } from '../../support/tiny/tiny-campus.js';
 
 let solver: Solver;
@@ -33,15 +33,7 @@ const campus: Campus = tinyCampus({
   candidates: [bed('A', 5400), bed('B', 2000), bed('C', 2000)],
   funds: [tinyFund('capital', 23_000, { carry: 1 })],
   calendar: { ...tinyCampus().calendar, horizonYears: 2 },
-  commitments: [
-    promise('yearly', 'intended', {
-      kind: 'sites-each-year',
-      count: 1,
-      from: fiscalYear(2028),
-      to: fiscalYear(2029),
-      countsFromSqFt: 1000,
-    }),
-  ],
+  commitments: [promise('yearly', 'intended', siteAYear(2028, 2029))],
 });
 
 test('the price of a promise is the difference of two verified plans', async () => {

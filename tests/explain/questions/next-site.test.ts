@@ -12,10 +12,9 @@ import { completePlan } from '#optimizer/allocate/complete-plan.js';
 import { compareTiers, tierValues } from '#optimizer/tiers/tier-values.js';
 import { checkPlan } from '#rules/check-plan.js';
 import { loadHighsSolver } from '#solver-highs/highs-solver.js';
-import { fiscalYear } from '#units/fiscal-year.js';
 import { askedOf } from '../../support/explain/asked-of.js';
 import { everyDecision } from '../../support/tiny/every-decision.js';
-import { promise } from '../../support/tiny/promises.js';
+import { promise, siteAYear } from '../../support/tiny/promises.js';
 import { tinyCampus, tinyFund, tinySite } from '../../support/tiny/tiny-campus.js';
 
 let solver: Solver;
@@ -34,15 +33,7 @@ const campus = tinyCampus({
   candidates: [walked('A', 1000), walked('B', 3000), walked('C', 500, 2500)],
   funds: [tinyFund('capital', 34_000, { carry: 0 })],
   calendar: { ...tinyCampus().calendar, horizonYears: 2 },
-  commitments: [
-    promise('yearly', 'intended', {
-      kind: 'sites-each-year',
-      count: 1,
-      from: fiscalYear(2028),
-      to: fiscalYear(2029),
-      countsFromSqFt: 1000,
-    }),
-  ],
+  commitments: [promise('yearly', 'intended', siteAYear(2028, 2029))],
 });
 
 /** Tier values of the best of all plans whose first year has exactly these sites. */

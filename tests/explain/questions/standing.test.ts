@@ -10,20 +10,11 @@ import type { Contestant } from '#explain/questions/next-site/contest.js';
 import { inOrder } from '#explain/questions/next-site/order.js';
 import { isNear, standsAgainst, type Compared } from '#explain/questions/next-site/standing.js';
 import type { Plan } from '#domain/plan.js';
-import { fiscalYear } from '#units/fiscal-year.js';
-import { promise } from '../../support/tiny/promises.js';
+import { promise, siteAYear } from '../../support/tiny/promises.js';
 import { tinyCampus } from '../../support/tiny/tiny-campus.js';
 
 const campus = tinyCampus({
-  commitments: [
-    promise('yearly', 'intended', {
-      kind: 'sites-each-year',
-      count: 1,
-      from: fiscalYear(2028),
-      to: fiscalYear(2030),
-      countsFromSqFt: 1000,
-    }),
-  ],
+  commitments: [promise('yearly', 'intended', siteAYear(2028, 2030))],
 });
 
 const decisions = { placements: [], hires: [], workDays: [], purchases: [] };

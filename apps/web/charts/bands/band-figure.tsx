@@ -1,6 +1,7 @@
 import { useId, type ReactNode } from 'react';
 import { useWidth } from '../../parts/use-width.js';
 import { fitColumns, type Columns } from '../columns.js';
+import { bandKey, Legend } from '../legend.js';
 import { Patterns } from '../patterns.js';
 import { ValueAxis, type ValueScale } from '../value-axis.js';
 import { YearLabels } from '../year-labels.js';
@@ -25,7 +26,7 @@ interface BandFigureProps {
   readonly bands: readonly Band[];
 }
 
-/** Ranges over the years as bands; the figure scrolls in its own box where there is no room. */
+/** Ranges over the years as bands, with their key; the figure scrolls in its own box where there is no room. */
 export function BandFigure(props: BandFigureProps): ReactNode {
   const { title, description, axis, periods, bands } = props;
   const id = useId();
@@ -33,29 +34,34 @@ export function BandFigure(props: BandFigureProps): ReactNode {
   const columns = fitColumns(periods.length, room, { least: 18, most: 64 });
   const scale = bandScale(bands, props.top);
   return (
-    <div className="figure-frame">
-      <ValueAxis name={axis} scale={scale} height={BAND_FIGURE_HEIGHT} />
-      <div className="figure-box" ref={box} role="region" aria-label={title} tabIndex={0}>
-        <svg
-          role="img"
-          aria-labelledby={`${id}-title ${id}-description`}
-          width={columns.total}
-          height={BAND_FIGURE_HEIGHT}
-        >
-          <title id={`${id}-title`}>{title}</title>
-          <desc id={`${id}-description`}>{description}</desc>
-          <Patterns id={id} />
-          {scale.ticks.map((tick) => (
-            <path key={tick} className="grid-line" d={`M0 ${scale.y(tick)}H${columns.total}`} />
-          ))}
-          {bands.map((band) => (
-            <BandMarks key={band.name} {...{ band, columns, scale, id }} />
-          ))}
-          <path className="ink-line" d={`M0 ${PLOT_BOTTOM}H${columns.total}`} />
-          <YearLabels rows={periods} columns={columns} y={PLOT_BOTTOM + 17} />
-        </svg>
+    <figure>
+      <div className="figure-frame">
+        <ValueAxis name={axis} scale={scale} height={BAND_FIGURE_HEIGHT} />
+        <div className="figure-box" ref={box} role="region" aria-label={title} tabIndex={0}>
+          <svg
+            role="img"
+            aria-labelledby={`${id}-title ${id}-description`}
+            width={columns.total}
+            height={BAND_FIGURE_HEIGHT}
+          >
+            <title id={`${id}-title`}>{title}</title>
+            <desc id={`${id}-description`}>{description}</desc>
+            <Patterns id={id} />
+            {scale.ticks.map((tick) => (
+              <path key={tick} className="grid-line" d={`M0 ${scale.y(tick)}H${columns.total}`} />
+            ))}
+            {bands.map((band) => (
+              <BandMarks key={band.name} {...{ band, columns, scale, id }} />
+            ))}
+            <path className="ink-line" d={`M0 ${PLOT_BOTTOM}H${columns.total}`} />
+            <YearLabels rows={periods} columns={columns} y={PLOT_BOTTOM + 17} />
+          </svg>
+        </div>
       </div>
-    </div>
+      <figcaption>
+        <Legend id={`${id}-key`} items={bandKey(bands, `${id}-key`)} />
+      </figcaption>
+    </figure>
   );
 }
 

@@ -21,10 +21,10 @@ export interface FundYear {
 export function fundYears(campus: Campus, plan: Plan): FundYear[] {
   const { firstYear, horizonYears } = campus.calendar;
   const years = Array.from({ length: horizonYears }, (_, index) => yearsLater(firstYear, index));
+  const paybacks = paybacksOf(campus, plan);
   return campus.funds
     .filter((fund) => fund.counted)
     .flatMap((fund) => {
-      const paybacks = paybacksOf(campus, plan);
       const back = paybacks.filter((p) => p.to === fund.id);
       const paid = paybacks.filter((p) => p.by.fund === fund.id);
       const unspent = unspentAtLast(fund, { plan, back, paid });

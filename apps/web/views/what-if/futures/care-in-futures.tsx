@@ -1,9 +1,8 @@
-import { useId, useState, type ReactNode } from 'react';
+import { useState, type ReactNode } from 'react';
 import type { FuturesResult, SeasonCare } from '#futures/results/answer.js';
 import type { Spread } from '#futures/results/share.js';
 import type { Band, Range } from '../../../charts/bands/band-drawing.js';
 import { BandFigure } from '../../../charts/bands/band-figure.js';
-import { bandKey, Legend } from '../../../charts/legend.js';
 import { capitalized } from '../../../format/numbers.js';
 import { hoursToTen, shareWithError } from '../../../format/sampled.js';
 import { DataTable, type Column } from '../../../parts/data-table.js';
@@ -28,7 +27,6 @@ const columns: readonly Column[] = [
 export function CareInFutures({ result }: { readonly result: FuturesResult }): ReactNode {
   const names = seasonsOf(result);
   const [choice, setChoice] = useState(names[0] ?? '');
-  const id = useId();
   const rows = result.seasons.filter(({ season }) => season === choice);
   const bands: readonly Band[] = [
     { name: words.wantedBand, look: 'hatched', ranges: rows.map(({ wanted }) => range(wanted)) },
@@ -40,18 +38,13 @@ export function CareInFutures({ result }: { readonly result: FuturesResult }): R
       <h3>{words.care}</h3>
       <SeasonPicker choices={names} choice={choice} onChoose={setChoice} />
       <p>{shortInWords(result)}</p>
-      <figure>
-        <BandFigure
-          title={words.careTitle(name)}
-          description={words.careDescription}
-          axis={strings.care.axis}
-          periods={rows.map(({ label, year }) => ({ label, year: words.fiscal(year) }))}
-          bands={bands}
-        />
-        <figcaption>
-          <Legend id={id} items={bandKey(bands, id)} />
-        </figcaption>
-      </figure>
+      <BandFigure
+        title={words.careTitle(name)}
+        description={words.careDescription}
+        axis={strings.care.axis}
+        periods={rows.map(({ label, year }) => ({ label, year: words.fiscal(year) }))}
+        bands={bands}
+      />
       <details>
         <summary>{words.careTable(name)}</summary>
         <DataTable caption={words.careCaption(name)} columns={columns} rows={rows.map(tableRow)} />

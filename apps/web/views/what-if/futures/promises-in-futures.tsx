@@ -1,8 +1,7 @@
-import { useId, useState, type ReactNode } from 'react';
+import { useState, type ReactNode } from 'react';
 import type { FuturesResult, PromiseShare } from '#futures/results/answer.js';
 import type { Band } from '../../../charts/bands/band-drawing.js';
 import { BandFigure } from '../../../charts/bands/band-figure.js';
-import { bandKey, Legend } from '../../../charts/legend.js';
 import { shareWithError } from '../../../format/sampled.js';
 import { DataTable, type Column } from '../../../parts/data-table.js';
 import { ChoiceField, named } from '../../../parts/fields.js';
@@ -55,7 +54,6 @@ interface KeptProps {
 }
 
 function Kept({ promise, again, counts }: KeptProps): ReactNode {
-  const id = useId();
   const bands = [
     band(words.asItIs(counts[0]), 'hatched', promise),
     ...(again === null ? [] : [band(words.mended(counts[1]), 'edged', again)]),
@@ -71,22 +69,17 @@ function Kept({ promise, again, counts }: KeptProps): ReactNode {
           ? words.planKeeps
           : words.planBreaks(words.fiscal(promise.planBreaks))}
       </p>
-      <figure>
-        <BandFigure
-          title={words.keptTitle(promise.name)}
-          description={words.keptDescription}
-          axis="%"
-          top={100}
-          periods={promise.keptThrough.map(({ year }) => {
-            const label = words.fiscal(year);
-            return { label, year: label };
-          })}
-          bands={bands}
-        />
-        <figcaption>
-          <Legend id={id} items={bandKey(bands, id)} />
-        </figcaption>
-      </figure>
+      <BandFigure
+        title={words.keptTitle(promise.name)}
+        description={words.keptDescription}
+        axis="%"
+        top={100}
+        periods={promise.keptThrough.map(({ year }) => {
+          const label = words.fiscal(year);
+          return { label, year: label };
+        })}
+        bands={bands}
+      />
       <details>
         <summary>{words.keptTable}</summary>
         <DataTable
