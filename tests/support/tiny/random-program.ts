@@ -106,7 +106,7 @@ function campusOf(draw: ProgramDraw): Campus {
       tinyPool('crew', draw.crew, ['plant', 'care-food', 'care-other', 'harvest']),
       tinyPool('builders', draw.builders, ['prepare']),
     ],
-    positions: draw.position ? [POSITION] : [],
+    positions: draw.position ? [GARDENER] : [],
     funds: [
       tinyFund('money', draw.dollars, { carry: draw.carry }),
       tinyFund('gift', draw.giftForA, { restriction: { ...ANYTHING, sites: ['A'] } }),
@@ -172,7 +172,7 @@ function siteOf(
   });
 }
 
-const POSITION: PositionType = {
+export const GARDENER: PositionType = {
   id: 'gardener',
   name: 'Gardener',
   term: 'recurring',
