@@ -181,6 +181,7 @@ export const strings = {
     choose: 'Season',
     year: 'Year',
     wholeYear: 'Whole year',
+    theWholeYear: 'the whole year',
     yearHides: (season: string): string => `Annual totals hide the ${season}.`,
     yearCanHide: 'Annual totals can hide a season that falls short.',
     yearShort: (year: string | null): string =>
@@ -208,7 +209,7 @@ export const strings = {
     unserved: 'Left undone',
     unservedMark: 'Care left undone',
     afterHorizon: 'after the plan',
-    tableSummary: (season: string): string => `${season} hours as a table`,
+    tableSummary: (season: string): string => `Hours of ${season} as a table`,
     caption: (season: string): string => `${season}: effective hours`,
     period: 'Period',
     afterHorizonRow: (label: string): string => `${label} (after the plan)`,
@@ -291,7 +292,7 @@ export const strings = {
 
   unknowns: {
     caption: 'Not yet known; none of it is taken as zero',
-    site: 'Site',
+    site: 'Site or fund',
     what: 'What to find out',
     clearedBy: 'Who clears it',
     consequence: 'Until then',
@@ -330,7 +331,7 @@ export const strings = {
     opening: 'Brought forward',
     spent: 'Spent',
     paidBack: 'Paid back',
-    lapses: 'Money that this plan lets lapse',
+    lapses: 'Gifts and grants that this plan lets lapse',
     paybacks: 'Money fronted for grants',
     paysBack: 'Paid back to who fronted it',
     none: 'The plan holds no money records.',
@@ -349,7 +350,7 @@ export const strings = {
     firstBought: (year: string, total: string): string =>
       `Compost is bought first in ${year}, ${total} cu\u00a0yd in all.`,
     neverBought: 'The program’s own compost is enough in every year: none is bought.',
-    tableSummary: (period: string): string => `${period} compost as a table`,
+    tableSummary: (period: string): string => `Compost of ${period} as a table`,
     caption: (period: string): string => `${period}: compost in cubic yards`,
     period: 'Period',
     season: 'Season',
@@ -683,6 +684,7 @@ export const strings = {
     promise: 'Promise',
     strength: 'Strength',
     difference: 'Without it',
+    without: (promise: string): string => `Without “${promise}”`,
     skipCaption: 'The yearly promise skipped in some years',
     years: 'Years skipped',
     limits: 'How long the promise can be kept',
@@ -699,10 +701,11 @@ export const strings = {
     additionsCaption: 'Additions compared',
     addition: 'Addition',
     cost: 'Cost over the plan',
-    yearsFor: 'Promised years for each $10,000',
+    perYear: 'For each promised year bought',
     unknown: 'not known',
     notWorkedOut: 'not worked out',
-    buysNone: 'none',
+    buysNone: 'buys none',
+    noPrice: 'no price known',
     buys: 'What it buys',
   },
 
@@ -723,7 +726,7 @@ export const strings = {
       `${season}: hours of care wanted and hours there, as they range over the futures`,
     careDescription:
       'Two bands over the years, each from the hours that one future in ten falls below to those that one in ten exceeds, with a line in the middle. Where the band of care wanted lies over the band of hours there, care is left undone. The table holds the same.',
-    careTable: (season: string): string => `${season} in the futures as a table`,
+    careTable: (season: string): string => `Hours of ${season} in the futures as a table`,
     careCaption: (season: string): string =>
       `${season}: effective hours; one future in ten lies below “low”, one in ten above “high”`,
     period: 'Period',
@@ -749,7 +752,7 @@ export const strings = {
       `Share of the futures in which this is kept through each year: ${promise}`,
     keptDescription:
       'A line that falls over the years, within the band that sampling leaves open (95 of 100 samples). The table holds the same.',
-    keptTable: 'Promise by year as a table',
+    keptTable: 'The promise by year as a table',
     keptCaption: (promise: string): string =>
       `${promise}: share of the futures in which it is kept through the year, and between what sampling leaves open`,
     through: 'Kept through',
@@ -793,10 +796,10 @@ export const strings = {
     planned: 'Prepared in',
     made: 'Made of',
     open: 'Open',
-    contribution: (criterion: string, points: string, weight: string): string =>
-      `${criterion}: ${points} points, weight ${weight}`,
-    contributionUnknown: (criterion: string, weight: string): string =>
-      `${criterion}: unknown, weight ${weight}`,
+    contribution: (criterion: string, points: string, most: string): string =>
+      `${criterion}: ${points} of ${most} points`,
+    contributionUnknown: (criterion: string, most: string): string =>
+      `${criterion}: unknown, so 0 to ${most} points`,
     all: (count: number): string => `All ${wholeNumber(count)} candidates`,
     basis:
       'A score compares candidates; it does not decide. Points from facts that are unknown are given as a range.',

@@ -7,9 +7,5 @@ export function additionsLines({ headline, additions, made }: AdditionsAnswer): 
 }
 
 function additionLines({ sentence, note }: AdditionRow): string[] {
-  return [`  ${capital(sentence)}`, `    ${note}`];
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
+  return [`  ${sentence}`, `    ${note}`];
 }

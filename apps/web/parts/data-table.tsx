@@ -20,29 +20,36 @@ interface DataTableProps {
   readonly rows: readonly TableRow[];
 }
 
-/** A table in its own scroll box, so that a narrow screen never scrolls the whole page sideways. */
+/**
+ * A table in its own scroll box, so that a narrow screen never scrolls the whole page sideways. There
+ * a table of words is set as a list of its rows, each cell under the name of its column; one of
+ * numbers stays a table, since its columns are read downwards.
+ */
 export function DataTable({ caption, columns, rows }: DataTableProps): ReactNode {
   const captionId = useId();
+  const setting = narrowSetting(columns);
+  // A style that makes a list of the rows must not take away what they are to a screen reader.
+  const role: RoleOf = (name) => (setting === 'is-stacked' ? { role: name } : {});
   return (
-    <div className="table-box" role="region" aria-labelledby={captionId} tabIndex={0}>
-      <table>
+    <div className={`table-box ${setting}`} role="region" aria-labelledby={captionId} tabIndex={0}>
+      <table {...role('table')}>
         <caption>
           <span id={captionId}>{caption}</span>
         </caption>
-        <thead>
-          <tr>
+        <thead {...role('rowgroup')}>
+          <tr {...role('row')}>
             {columns.map(({ head, kind }) => (
-              <th key={head} scope="col" className={`is-${kind}`}>
+              <th key={head} scope="col" {...role('columnheader')} className={`is-${kind}`}>
                 {head}
               </th>
             ))}
           </tr>
         </thead>
-        <tbody>
+        <tbody {...role('rowgroup')}>
           {rows.map((row) => (
-            <tr key={row.key}>
+            <tr key={row.key} {...role('row')}>
               {columns.map((column, index) => (
-                <Cell key={column.head} column={column} content={row.cells[index]} />
+                <Cell key={column.head} role={role} column={column} content={row.cells[index]} />
               ))}
             </tr>
           ))}
@@ -52,13 +59,34 @@ export function DataTable({ caption, columns, rows }: DataTableProps): ReactNode
   );
 }
 
-function Cell({ column, content }: { column: Column; content: ReactNode }): ReactNode {
-  const className = `is-${column.kind}`;
-  const namesRow = column.kind === 'head' || column.kind === 'name';
-  if (!namesRow) return <td className={className}>{content}</td>;
+/** The attribute that names what an element of a table is, where it must be named. */
+type RoleOf = (name: string) => { readonly role?: string };
+
+interface CellProps {
+  readonly role: RoleOf;
+  readonly column: Column;
+  readonly content: ReactNode;
+}
+
+function Cell({ role, column: { head, kind }, content }: CellProps): ReactNode {
+  const className = `is-${kind}`;
+  if (kind === 'head' || kind === 'name') {
+    return (
+      <th scope="row" {...role('rowheader')} className={className}>
+        {content}
+      </th>
+    );
+  }
   return (
-    <th scope="row" className={className}>
+    <td {...role('cell')} className={className} data-head={head}>
       {content}
-    </th>
+    </td>
   );
+}
+
+/** How the table is set where the screen is narrow. */
+function narrowSetting(columns: readonly Column[]): 'is-stacked' | 'is-fitted' | 'is-scrolled' {
+  const hasWords = columns.some(({ kind }) => kind === 'words' || kind === 'name');
+  if (!hasWords) return 'is-scrolled';
+  return columns.length > 2 ? 'is-stacked' : 'is-fitted';
 }

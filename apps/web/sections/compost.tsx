@@ -48,7 +48,9 @@ export function Compost({ overview }: { readonly overview: PlanOverview }): Reac
         </figcaption>
       </figure>
       <details>
-        <summary>{words.tableSummary(period)}</summary>
+        <summary>
+          {words.tableSummary(choice === WHOLE_YEAR ? strings.care.theWholeYear : choice)}
+        </summary>
         <DataTable
           caption={words.caption(period)}
           columns={columns}

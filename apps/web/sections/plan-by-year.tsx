@@ -10,7 +10,7 @@ const words = strings.plan;
 
 const columns: readonly Column[] = [
   { head: words.year, kind: 'head' },
-  { head: words.site, kind: 'words' },
+  { head: words.site, kind: 'name' },
   { head: words.zone, kind: 'words' },
   { head: words.type, kind: 'words' },
   { head: words.area, kind: 'number' },
@@ -42,12 +42,16 @@ type OnMove = PlanByYearProps['onMove'];
 
 function rowsOfYear(year: YearRow, onMove: OnMove): readonly TableRow[] {
   if (year.sites.length === 0) {
-    return [{ key: year.year, cells: [year.year, words.none, '', '', '', '', '', ''] }];
+    return [{ key: year.year, cells: [year.year, <None key="none" />, '', '', '', '', '', ''] }];
   }
   return year.sites.map((site) => ({
     key: `${year.year} ${site.site}`,
     cells: [...siteCells(year, site), <MoveButton key="move" site={site} onMove={onMove} />],
   }));
+}
+
+function None(): ReactNode {
+  return <span className="quiet">{words.none}</span>;
 }
 
 function siteCells({ year, planting }: YearRow, site: YearSite): readonly ReactNode[] {

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import type { PlanOverview, PromiseRow } from '#explain/overview/plan-overview.js';
+import { capitalized } from '../format/numbers.js';
 import { DataTable, type Column } from '../parts/data-table.js';
 import { Section } from '../parts/section.js';
 import { strings } from '../strings.data.js';
@@ -50,7 +51,7 @@ function missedIn({ keptUntil: year, missedYears }: PromiseRow): string {
 function StatusInWords({ promise }: { readonly promise: PromiseRow }): ReactNode {
   return (
     <>
-      <strong>{promise.status}.</strong> {promise.sentence}
+      <strong>{capitalized(promise.status)}.</strong> {promise.sentence}
     </>
   );
 }

@@ -52,7 +52,7 @@ export function SeasonCare({ overview }: { readonly overview: PlanOverview }): R
       </figure>
       <p className="quiet">{words.basis}</p>
       <details>
-        <summary>{words.tableSummary(name)}</summary>
+        <summary>{words.tableSummary(choice === WHOLE_YEAR ? words.theWholeYear : choice)}</summary>
         <DataTable caption={words.caption(name)} columns={columns} rows={rows.map(tableRow)} />
       </details>
     </Section>

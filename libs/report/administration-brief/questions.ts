@@ -4,7 +4,7 @@ import type { NextSiteAnswer } from '#explain/questions/next-site/answer.js';
 import type { PromisesAnswer } from '#explain/questions/promises/answer.js';
 import type { FuturesAnswer } from '#futures/results/answer.js';
 import { dayInWords } from '#units/dates-in-words.js';
-import { listInWords, wholeInWords } from '#units/in-words.js';
+import { capitalized, listInWords, wholeInWords } from '#units/in-words.js';
 import { ofFutures } from '#units/sampled-in-words.js';
 import { bold } from '../document/inline.js';
 import type { Block } from '../document/plan-document.js';
@@ -140,7 +140,7 @@ function additionRows({ headline, additions, made }: AdditionsAnswer): Row[] {
     'What would more buy?',
     { text: headline, sure: made.sentence },
     bought.map(({ name, sentence }) => ({
-      of: name,
+      of: capitalized(name),
       text: sentence,
       sure: 'Found, not proven.',
     })),

@@ -28,7 +28,7 @@ async function cellsOf(page: OpenPage['page'], caption: string): Promise<string[
 
 test('the table under the care figure holds the numbers of the plan', async () => {
   const { page } = await openPlan();
-  await page.getByText('Summer hours as a table').click();
+  await page.getByText('Hours of summer as a table').click();
   const summers = overview.seasons.filter(({ season }) => season === 'summer');
   expect(await cellsOf(page, 'Summer: effective hours')).toEqual(
     summers.map((row) => [
@@ -49,7 +49,7 @@ test('the table under the care figure holds the numbers of the plan', async () =
 test('a year adds up its four seasons, and says that this hides the summer', async () => {
   const { page } = await openPlan();
   await page.locator('#care').getByRole('radio', { name: 'Year' }).check();
-  await page.getByText('Whole year hours as a table').click();
+  await page.getByText('Hours of the whole year as a table').click();
   const rows = await cellsOf(page, 'Whole year: effective hours');
   const firstYear = overview.seasons.filter(({ year }) => year === 'FY28');
   expect(rows[0]?.[0]).toBe('FY28');
@@ -83,7 +83,7 @@ test('the figure of a fund and the one of compost hold the numbers of their tabl
   expect(await fund.locator('rect.layer-hatched').count()).toBe(overview.years.length);
 
   await page.locator('#compost').getByRole('radio', { name: 'Fall' }).check();
-  await page.getByText('Fall compost as a table').click();
+  await page.getByText('Compost of fall as a table').click();
   const rows = await cellsOf(page, 'Fall: compost in cubic yards');
   const falls = overview.compost.filter(({ season }) => season === 'fall');
   expect(rows.map(([label, made, bought]) => [label, made, bought])).toEqual(

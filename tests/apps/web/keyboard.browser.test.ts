@@ -37,7 +37,7 @@ test('keys alone reach the plan, change the season, unfold a table, solve and st
   await tabTo(page, 'Summer');
   await page.keyboard.press('ArrowRight');
   await page.getByRole('img', { name: /^Fall: hours of care/ }).waitFor();
-  await tabTo(page, 'Fall hours as a table');
+  await tabTo(page, 'Hours of fall as a table');
   await page.keyboard.press('Enter');
   await page.getByRole('table', { name: 'Fall: effective hours' }).waitFor();
 

@@ -1,7 +1,7 @@
 import { useCallback, useState, type ReactNode } from 'react';
 import type { PlanOverview } from '#explain/overview/plan-overview.js';
 import { api, type SiteSuitability } from '../../api.js';
-import { amount, wholeNumber, wholePercent } from '../../format/numbers.js';
+import { amount, capitalized, wholeNumber, wholePercent } from '../../format/numbers.js';
 import { DataTable, type Column } from '../../parts/data-table.js';
 import { FailureNote } from '../../parts/failure-note.js';
 import { Section } from '../../parts/section.js';
@@ -99,8 +99,8 @@ function Contributions({ site }: { readonly site: SiteSuitability }): ReactNode 
         {parts.map(({ criterion, points, weight }) => (
           <li key={criterion}>
             {points === null
-              ? words.contributionUnknown(criterion, wholePercent(weight))
-              : words.contribution(criterion, amount(points), wholePercent(weight))}
+              ? words.contributionUnknown(capitalized(criterion), amount(weight))
+              : words.contribution(capitalized(criterion), amount(points), amount(weight))}
           </li>
         ))}
       </ul>

@@ -2,7 +2,8 @@ import type { ReactNode } from 'react';
 import type { AdditionsAnswer } from '#explain/questions/additions/additions.js';
 import type { LimitsAnswer, PromiseLimit } from '#explain/questions/limits/answer.js';
 import type { PromisesAnswer } from '#explain/questions/promises/answer.js';
-import { amount, dollars } from '../../format/numbers.js';
+import { afterName } from '../../format/after-name.js';
+import { capitalized, dollars } from '../../format/numbers.js';
 import { DataTable, type Column } from '../../parts/data-table.js';
 import { QuestionSection } from '../../parts/question-section.js';
 import { strings } from '../../strings.data.js';
@@ -46,7 +47,7 @@ function Promises({ answer }: { readonly answer: PromisesAnswer }): ReactNode {
         columns={promiseColumns}
         rows={answer.promises.map(({ id, name, strength, sentence }) => ({
           key: id,
-          cells: [name, strength, sentence],
+          cells: [name, strength, afterName(sentence, words.without(name))],
         }))}
       />
       <p>{answer.lastKeptSentence}</p>
@@ -94,10 +95,10 @@ const limitColumns: readonly Column[] = [
 
 function limitRow({ id, name, keptThrough, impossibleThrough, sentence }: PromiseLimit) {
   const cells = [
-    name,
+    capitalized(name),
     keptThrough ?? words.noneFound,
     impossibleThrough ?? words.notProven,
-    sentence,
+    afterName(sentence, name),
   ];
   return { key: id, cells };
 }
@@ -118,10 +119,10 @@ export function AdditionQuestion({ planId }: QuestionProps): ReactNode {
           rows={additions.map((row) => ({
             key: row.id,
             cells: [
-              row.name,
+              capitalized(row.name),
               row.dollars === null ? words.unknown : dollars(row.dollars),
-              yearsInWords(row),
-              `${row.sentence} ${row.note}`,
+              perYearInWords(row),
+              `${afterName(row.sentence, row.name)} ${row.note}`,
             ],
           }))}
         />
@@ -131,9 +132,11 @@ export function AdditionQuestion({ planId }: QuestionProps): ReactNode {
 }
 
 /** What was not planned again is not known to buy nothing. */
-function yearsInWords({ measures, yearsPer10000Dollars }: AddedRow): string {
+function perYearInWords({ measures, changes, dollarsPerYear }: AddedRow): string {
   if (measures === null) return words.notWorkedOut;
-  return yearsPer10000Dollars === null ? words.buysNone : amount(yearsPer10000Dollars);
+  if (dollarsPerYear !== null) return dollars(dollarsPerYear);
+  const years = changes.find(({ measure }) => measure === 'promiseYearsKept');
+  return (years?.change ?? 0) > 0 ? words.noPrice : words.buysNone;
 }
 
 type AddedRow = AdditionsAnswer['additions'][number];
@@ -141,6 +144,6 @@ type AddedRow = AdditionsAnswer['additions'][number];
 const additionColumns: readonly Column[] = [
   { head: words.addition, kind: 'name' },
   { head: words.cost, kind: 'number' },
-  { head: words.yearsFor, kind: 'number' },
+  { head: words.perYear, kind: 'number' },
   { head: words.buys, kind: 'words' },
 ];

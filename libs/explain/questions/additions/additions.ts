@@ -1,4 +1,4 @@
-import { counted, dollarsInWords, listInWords } from '#units/in-words.js';
+import { capitalized, counted, dollarsInWords, listInWords } from '#units/in-words.js';
 import type { Asked, Made } from '../common/asked.js';
 import { fairEffort, madeBy } from '../common/fair-effort.js';
 import type { PlanMeasures } from '../common/plan-measures.js';
@@ -86,7 +86,7 @@ function rowOf(
     ...{ id: course.id, name: course.name, kind, measures, changes, dollars, askBy },
     note: noteOf(lever, followed),
     ...prices,
-    sentence: `${course.name}: ${what}.${costInWords(dollars, prices)} ${isAsked ? 'Ask' : 'Decide'} by ${askBy}.`,
+    sentence: `${capitalized(course.name)}: ${what}.${costInWords(dollars, prices)} ${isAsked ? 'Ask' : 'Decide'} by ${askBy}.`,
   };
 }
 

@@ -3,10 +3,11 @@ import type { CampusFile } from '../../../api.js';
 import { useWidth } from '../../../parts/use-width.js';
 import { strings } from '../../../strings.data.js';
 import type { SiteRow } from '../site-rows.js';
-import { MapFrame } from './map-frame.js';
+import { MapFrame, platesOf } from './map-frame.js';
 import { MapKey } from './map-key.js';
 import { MapPatterns } from './map-patterns.js';
-import { MapGround, MapLabels, MapOverlays, MapSites, sharedPrefix } from './map-sites.js';
+import { labelsOf, sharedPrefix } from './map-labels.js';
+import { MapGround, MapNames, MapOverlays, MapSites } from './map-sites.js';
 import { projectionOf } from './projection.js';
 import { useMapWindow, type MapWindow } from './use-map-window.js';
 
@@ -28,7 +29,12 @@ export function CampusMap({ file, rows, selected, onSelect }: CampusMapProps): R
   const height = Math.round(Math.min(620, Math.max(260, (width * extent.height) / extent.width)));
   const map = useMapWindow(extent, { width, height });
   const { box, feet } = map;
-  const shared = { file, rows, projection, feet, hatch: id };
+  const shared = { rows, projection, hatch: id };
+  const { zones } = file;
+  const labels = useMemo(
+    () => labelsOf({ rows, zones, projection, feet, selected, keptFree: platesOf({ box, feet }) }),
+    [rows, zones, projection, feet, selected, box],
+  );
   return (
     <figure className="map">
       <div
@@ -47,10 +53,10 @@ export function CampusMap({ file, rows, selected, onSelect }: CampusMapProps): R
           viewBox={`${box.left} ${box.top} ${box.width} ${box.height}`}
         >
           <MapPatterns id={id} feet={feet} />
-          <MapGround {...shared} />
+          <MapGround file={file} projection={projection} />
           <MapSites {...shared} selected={selected} onSelect={onSelect} />
           <MapOverlays {...shared} />
-          <MapLabels {...shared} selected={selected} />
+          <MapNames labels={labels} selected={selected} feet={feet} />
           <MapFrame box={box} feet={feet} />
         </svg>
       </div>

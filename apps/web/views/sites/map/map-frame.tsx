@@ -9,19 +9,34 @@ interface MapFrameProps {
   readonly feet: number;
 }
 
+/** The grounds of scale bar and north arrow. */
+export function platesOf({ box, feet }: MapFrameProps): readonly [Box, Box] {
+  const bar = scaleBarFeet(box.width);
+  return [
+    {
+      left: box.left + 6 * feet,
+      top: box.top + box.height - 40 * feet,
+      width: bar + 74 * feet,
+      height: 34 * feet,
+    },
+    {
+      left: box.left + box.width - 40 * feet,
+      top: box.top + 4 * feet,
+      width: 32 * feet,
+      height: 62 * feet,
+    },
+  ];
+}
+
 /** Scale bar and north arrow, always of the same size on the screen. */
 export function MapFrame({ box, feet }: MapFrameProps): ReactNode {
   const bar = scaleBarFeet(box.width);
   const at = { x: box.left + 14 * feet, y: box.top + box.height - 14 * feet };
   return (
     <g className="map-frame" aria-hidden="true">
-      <rect
-        className="map-plate"
-        x={at.x - 8 * feet}
-        y={at.y - 26 * feet}
-        width={bar + 74 * feet}
-        height={34 * feet}
-      />
+      {platesOf({ box, feet }).map(({ left, top, width, height }) => (
+        <rect key={left} className="map-plate" x={left} y={top} width={width} height={height} />
+      ))}
       <path
         className="scale-full"
         d={`M${at.x} ${at.y - 5 * feet}h${bar / 2}v${5 * feet}h${-bar / 2}z`}
@@ -50,7 +65,6 @@ interface NorthArrowProps {
 function NorthArrow({ x, y, feet }: NorthArrowProps): ReactNode {
   return (
     <g transform={`translate(${x} ${y}) scale(${feet})`}>
-      <path className="map-plate" d="M-16 -8h32v62h-32z" />
       <path className="scale-full" d="M0 0L-7 28L0 22Z" />
       <path className="scale-open" d="M0 0L7 28L0 22Z" />
       <text x={0} y={44} textAnchor="middle" style={{ fontSize: 13 }}>

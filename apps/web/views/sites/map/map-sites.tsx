@@ -1,14 +1,13 @@
 import { memo, type ReactNode } from 'react';
 import type { CampusFile } from '../../../api.js';
 import type { SiteRow } from '../site-rows.js';
-import { middleOf, pathOf, type Position, type Projection } from './projection.js';
+import { SITE_LETTER, ZONE_LETTER, type MapLabel, type MapLabels } from './map-labels.js';
+import { pathOf, type Position, type Projection } from './projection.js';
 
 interface MapSitesProps {
   readonly rows: readonly SiteRow[];
   readonly projection: Projection;
   readonly selected: string | null;
-  /** Feet to a pixel. */
-  readonly feet: number;
   readonly hatch: string;
   readonly onSelect: (siteId: string) => void;
 }
@@ -50,86 +49,71 @@ export const MapSites = memo(function MapSites(props: MapSitesProps): ReactNode 
   );
 });
 
-/** Feet to a pixel up to which labels of a usual campus do not run into each other. */
-const READABLE = 6;
+interface MapLabelsProps {
+  readonly labels: MapLabels;
+  readonly selected: string | null;
+  readonly feet: number;
+}
 
-/** Short ids of the sites. */
-export const MapLabels = memo(function MapLabels(
-  props: Omit<MapSitesProps, 'hatch' | 'onSelect'>,
-): ReactNode {
-  const { rows, projection, selected, feet } = props;
-  const isSparse = rows.length <= 60 ? feet < READABLE : feet < 1.2;
-  const prefix = sharedPrefix(rows);
-  const labelled = rows.filter((row) => isSparse || row.id === selected);
+/** Names of the zones and short ids of the sites, over all that is drawn. */
+export const MapNames = memo(function MapNames(props: MapLabelsProps): ReactNode {
+  const { labels, selected, feet } = props;
   return (
     <g className="map-labels" aria-hidden="true">
-      {labelled.map((row) => {
-        const [x, y] = middleOf(ringsOf(row)[0] ?? [], projection);
-        return (
-          <text
-            key={row.id}
-            className={row.id === selected ? 'accent-label' : ''}
-            x={x}
-            y={y + 4 * feet}
-            textAnchor="middle"
-            style={{ fontSize: 11 * feet, strokeWidth: 3 * feet }}
-          >
-            {row.id.slice(prefix.length)}
-          </text>
-        );
-      })}
+      {labels.zones.map((label) => (
+        <Name key={label.id} label={label} letter={ZONE_LETTER * feet} look="map-zone-name" />
+      ))}
+      {labels.sites.map((label) => (
+        <Name
+          key={label.id}
+          label={label}
+          letter={SITE_LETTER * feet}
+          look={label.id === selected ? 'accent-label' : ''}
+        />
+      ))}
     </g>
   );
 });
 
-/** What the ids of all sites begin with up to a dash, such as `TVU-`: it need not stand 32 times on the map. */
-export function sharedPrefix(rows: readonly SiteRow[]): string {
-  const first = rows[0]?.id ?? '';
-  const prefix = first.slice(0, first.indexOf('-') + 1);
-  return rows.every(({ id }) => id.startsWith(prefix) && id.length > prefix.length) ? prefix : '';
+interface NameProps {
+  readonly label: MapLabel;
+  readonly letter: number;
+  readonly look: string;
+}
+
+function Name({ label: { text, x, y }, letter, look }: NameProps): ReactNode {
+  const style = { fontSize: letter, strokeWidth: 0.28 * letter };
+  return (
+    <text className={look} x={x} y={y} textAnchor="middle" style={style}>
+      {text}
+    </text>
+  );
 }
 
 interface MapGroundProps {
   readonly file: CampusFile;
-  readonly rows: readonly SiteRow[];
   readonly projection: Projection;
-  readonly feet: number;
-  readonly hatch: string;
 }
 
-/** What lies under and around the sites: zones, ground taken by works, root protection circles. */
+/** What lies under and around the sites: edges of the zones. */
 export const MapGround = memo(function MapGround(props: MapGroundProps): ReactNode {
-  const { file, projection, feet } = props;
+  const { file, projection } = props;
   return (
     <g>
-      {file.zones.map(({ id, name, boundary }) => {
+      {file.zones.map(({ id, boundary }) => {
         const rings = (boundary?.coordinates ?? []) as unknown as Rings;
-        if (rings[0] === undefined) return null;
-        const [x, y] = middleOf(rings[0], projection);
-        const top = Math.min(...rings[0].map((corner) => projection.toFeet(corner)[1]));
-        return (
-          <g key={id}>
-            <path className="map-zone" d={pathOf(rings, projection)} />
-            {feet < READABLE && (
-              <text
-                className="map-zone-name"
-                x={x}
-                y={Math.min(y, top + 16 * feet)}
-                textAnchor="middle"
-                style={{ fontSize: 12.5 * feet, strokeWidth: 3.5 * feet }}
-              >
-                {name}
-              </text>
-            )}
-          </g>
+        return rings[0] === undefined ? null : (
+          <path key={id} className="map-zone" d={pathOf(rings, projection)} />
         );
       })}
     </g>
   );
 });
 
+type MapOverlaysProps = Pick<MapSitesProps, 'rows' | 'projection' | 'hatch'>;
+
 /** Over the sites: where works are expected, and the circles within which roots are protected. */
-export const MapOverlays = memo(function MapOverlays(props: MapGroundProps): ReactNode {
+export const MapOverlays = memo(function MapOverlays(props: MapOverlaysProps): ReactNode {
   const { rows, projection, hatch } = props;
   return (
     <g className="map-overlays">

@@ -70,12 +70,13 @@ export function pathOf(rings: readonly (readonly Position[])[], { toFeet }: Proj
     .join('');
 }
 
-/** Middle of the outer ring's box: where a label goes. */
-export function middleOf(ring: readonly Position[], { toFeet }: Projection): Point {
+/** The box about a ring, in feet. */
+export function extentOf(ring: readonly Position[], { toFeet }: Projection): Box {
   const points = ring.map(toFeet);
   const xs = points.map(([x]) => x);
   const ys = points.map(([, y]) => y);
-  return [(Math.min(...xs) + Math.max(...xs)) / 2, (Math.min(...ys) + Math.max(...ys)) / 2];
+  const [left, top] = [Math.min(...xs), Math.min(...ys)];
+  return { left, top, width: Math.max(...xs) - left, height: Math.max(...ys) - top };
 }
 
 /** A round number of feet about a fifth of the width of the map. */

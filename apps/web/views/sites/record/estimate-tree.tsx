@@ -1,6 +1,6 @@
 import { useState, type ReactNode } from 'react';
 import type { EstimateNode } from '../../../api.js';
-import { withUnit } from '../../../format/numbers.js';
+import { capitalized, withUnit } from '../../../format/numbers.js';
 import { strings } from '../../../strings.data.js';
 
 const words = strings.record;
@@ -24,7 +24,7 @@ function Node({ node }: { readonly node: EstimateNode }): ReactNode {
   return (
     <details onToggle={(event) => event.currentTarget.open && setOpened(true)}>
       <summary>
-        <span>{node.name}:</span> <strong>{value}</strong>
+        <span>{capitalized(node.name)}:</span> <strong>{value}</strong>
       </summary>
       {wasOpened && (
         <div className="estimate-inner">

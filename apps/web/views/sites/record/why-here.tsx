@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import type { WhyAnswer } from '#explain/questions/why/why.js';
+import { capitalized } from '../../../format/numbers.js';
 import { DataTable, type Column } from '../../../parts/data-table.js';
 import { QuestionSection } from '../../../parts/question-section.js';
 import { strings } from '../../../strings.data.js';
@@ -29,7 +30,10 @@ export function WhyHere({ planId, site }: WhyHereProps): ReactNode {
         <DataTable
           caption={words.caption}
           columns={columns}
-          rows={places.map(({ name, sentence }) => ({ key: name, cells: [name, sentence] }))}
+          rows={places.map(({ name, sentence }) => ({
+            key: name,
+            cells: [capitalized(name), sentence],
+          }))}
         />
       )}
     />

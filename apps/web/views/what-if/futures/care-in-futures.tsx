@@ -46,7 +46,7 @@ export function CareInFutures({ result }: { readonly result: FuturesResult }): R
         bands={bands}
       />
       <details>
-        <summary>{words.careTable(name)}</summary>
+        <summary>{words.careTable(choice)}</summary>
         <DataTable caption={words.careCaption(name)} columns={columns} rows={rows.map(tableRow)} />
       </details>
     </>
