@@ -6,9 +6,9 @@ import { savedPlan } from './saved-plan.js';
 
 /** Works out the overview of a plan document. */
 export const computedOverview: PlanOverview = {
-  of(campusDocument, planDocument) {
+  async of(campusDocument, planDocument) {
     const { campus, plan, report } = savedPlan(planDocument, campusOf(campusDocument));
-    return Promise.resolve(overviewDocument(campus, plan, report));
+    return overviewDocument(campus, plan, report);
   },
 };
 

@@ -2,8 +2,10 @@ import { toPlacement } from '#contracts/conversion/lives.js';
 import { parsePlanFile, toPlan, type PlanFile } from '#contracts/plan-file.js';
 import type { Campus } from '#domain/campus.js';
 import type { Decisions, Plan } from '#domain/plan.js';
+import type { Problem } from '#domain/problem.js';
 import type { SolveReport } from '#domain/tier.js';
 import { inPosition } from '#planning/benefit-position.js';
+import { UnreadablePlanError } from '#planning/unreadable-plan.js';
 
 export interface ReadPlan {
   readonly file: PlanFile;
@@ -13,20 +15,22 @@ export interface ReadPlan {
   readonly report: SolveReport;
 }
 
-/** A kept plan of a campus. Throws where it no longer reads: it was written by this program. */
+/** A kept plan of a campus. Throws where it no longer reads: an earlier program wrote it. */
 export function savedPlan(document: unknown, campus: Campus): ReadPlan {
   const parse = parsePlanFile(document);
-  if (!parse.ok)
-    throw new Error(`a kept plan no longer reads: ${parse.problems[0]?.problem ?? ''}`);
+  if (!parse.ok) throw unreadable('no longer reads', parse.problems[0]);
   const reading = toPlan(parse.file, campus);
-  if (!reading.ok)
-    throw new Error(`a kept plan names what is not there: ${reading.problems[0]?.problem ?? ''}`);
+  if (!reading.ok) throw unreadable('names what is not there', reading.problems[0]);
   const taken = inPosition(campus, parse.file.campus.position);
-  if (!taken.ok) throw new Error(`a kept plan cannot be seen as planned: ${taken.problem.problem}`);
+  if (!taken.ok) throw unreadable('cannot be seen as planned', taken.problem);
   return {
     ...{ file: parse.file, campus: taken.campus },
     ...{ plan: reading.plan, report: reportOf(parse.file) },
   };
+}
+
+function unreadable(what: string, first: Problem | undefined): UnreadablePlanError {
+  return new UnreadablePlanError(`a kept plan ${what}: ${first?.problem ?? ''}`);
 }
 
 /**

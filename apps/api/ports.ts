@@ -5,6 +5,7 @@ import type { DocumentWriter } from '#planning/ports/document-writer.js';
 import type { Exchange } from '#planning/ports/exchange.js';
 import type { ExplanationStore } from '#planning/ports/explanation-store.js';
 import type { PlanChecker } from '#planning/ports/plan-checker.js';
+import type { PlanOverview } from '#planning/ports/plan-overview.js';
 import type { PlanStore } from '#planning/ports/plan-store.js';
 import type { SolveQueue } from '#planning/ports/solve-queue.js';
 import type { SolveRequestStore } from '#planning/ports/solve-request-store.js';
@@ -19,6 +20,7 @@ export interface ApiPorts {
   readonly explanations: ExplanationStore;
   readonly reader: CampusReader;
   readonly checker: PlanChecker;
+  readonly overview: PlanOverview;
   readonly writer: DocumentWriter;
   readonly exchange: Exchange;
 }

@@ -4,6 +4,7 @@ import type { CampusReader } from '#planning/ports/campus-reader.js';
 import type { DocumentWriter } from '#planning/ports/document-writer.js';
 import type { Exchange } from '#planning/ports/exchange.js';
 import type { PlanChecker } from '#planning/ports/plan-checker.js';
+import type { PlanOverview } from '#planning/ports/plan-overview.js';
 import { watchLeases } from '#planning/use-cases/watch-leases.js';
 import { createApi } from './create-api.js';
 import { freePort } from './free-port.js';
@@ -11,6 +12,7 @@ import { freePort } from './free-port.js';
 export interface ApiAdapters {
   readonly reader: CampusReader;
   readonly checker: PlanChecker;
+  readonly overview: PlanOverview;
   readonly writer: DocumentWriter;
   readonly exchange: Exchange;
 }

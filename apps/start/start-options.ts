@@ -1,12 +1,14 @@
 import type { JsonDocument } from '#planning/json-document.js';
 import type { CampusReader } from '#planning/ports/campus-reader.js';
 import type { DocumentWriter } from '#planning/ports/document-writer.js';
+import type { PlanOverview } from '#planning/ports/plan-overview.js';
 import type { Terminal } from './terminal/terminal.js';
 
 /** The adapters and child programs of `npm start`. */
 export interface StartAdapters {
   readonly reader: CampusReader;
   readonly writer: DocumentWriter;
+  readonly overview: PlanOverview;
   /** The lines of a plan's headline, from its overview. */
   readonly headline: (overview: JsonDocument) => readonly string[];
   /** Paths of the child programs. */

@@ -994,6 +994,9 @@ export const strings = {
     firstPlan: 'The first plan is being made',
     firstPlanRemedy: (campus: string): string =>
       `${campus} has no plan so far. The page shows the first one as soon as the solve ends.`,
+    outdated: 'The plan no longer reads',
+    outdatedRemedy: (campus: string): string =>
+      `An earlier version of the program stored it. ${campus} itself is kept: solve to make a new plan.`,
     noPlanExists: 'No plan can exist',
     noPlanExistsRemedy: (campus: string): string =>
       `No plan for ${campus} keeps every binding promise within its limits.`,

@@ -4,6 +4,7 @@ import { createApi } from '#apps/api/create-api.js';
 import type { ApiPorts } from '#apps/api/ports.js';
 import { anError, aWarning } from '#domain/problem.js';
 import type { JsonDocument } from '#planning/json-document.js';
+import { OVERVIEW_FORM } from '#planning/overview-document.js';
 import { memoryStore } from './planning/memory-store.js';
 
 /** A reply with its body parsed. */
@@ -39,10 +40,11 @@ const reader: ApiPorts['reader'] = {
   },
 };
 
-const adapters: Pick<ApiPorts, 'reader' | 'checker' | 'writer' | 'exchange'> = {
+const adapters: Pick<ApiPorts, 'reader' | 'checker' | 'overview' | 'writer' | 'exchange'> = {
   reader,
   exchange: fileExchange,
   checker: { check: async () => ({ verified: true, breaches: [] }) },
+  overview: { of: async (_, plan) => ({ form: OVERVIEW_FORM, workedOutFrom: plan }) },
   writer: {
     list: async () => [
       {

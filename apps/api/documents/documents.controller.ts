@@ -24,7 +24,7 @@ export class DocumentsController {
   @Get()
   @ApiOperation({ summary: 'List the documents of a plan' })
   @ApiResponse({ status: 200, description: 'The documents', standardSchema: documentListReply })
-  @ApiProblems('request-invalid', 'unknown-plan')
+  @ApiProblems('request-invalid', 'unknown-plan', 'plan-outdated')
   async list(@Param({ schema: idParams }) { id }: { id: string }): Promise<DocumentListReply> {
     const documents = await listDocuments(this.ports, id);
     if (documents === null) throw unknownPlan();
@@ -46,7 +46,7 @@ export class DocumentsController {
     description: 'The document',
     content: { 'application/pdf': { schema: { type: 'string', format: 'binary' } } },
   })
-  @ApiProblems('request-invalid', 'unknown-plan', 'unknown-document')
+  @ApiProblems('request-invalid', 'unknown-plan', 'unknown-document', 'plan-outdated')
   async write(
     @Param({ schema: documentParams }) { id, fileName }: DocumentParams,
     @Query({ schema: documentQuery }) { paper }: DocumentQuery,

@@ -2,6 +2,7 @@ import { Controller, Get, HttpCode, Inject, Param, Post } from '@nestjs/common';
 import { ApiOperation, ApiResponse, ApiTags } from '@nestjs/swagger';
 import { idParams } from '#contracts/http/common.js';
 import { overviewReply, planListReply, planReply, verdictReply } from '#contracts/http/plans.js';
+import { shownPlan } from '#planning/use-cases/shown-plan.js';
 import { verifyPlan } from '#planning/use-cases/verify-plan.js';
 import { unknownCampus } from '../campuses/saved-campus.js';
 import { PORTS, type ApiPorts } from '../ports.js';
@@ -36,11 +37,11 @@ export class PlansController {
   @Get('plans/:id/overview')
   @ApiOperation({ summary: 'Read what the page shows of a plan' })
   @ApiResponse({ status: 200, description: 'The overview', standardSchema: overviewReply })
-  @ApiProblems('request-invalid', 'unknown-plan')
+  @ApiProblems('request-invalid', 'unknown-plan', 'plan-outdated')
   async overview(@Param({ schema: idParams }) { id }: { id: string }) {
-    const plan = await this.ports.plans.load(id);
-    if (plan === null) throw unknownPlan();
-    return plan.overview;
+    const shown = await shownPlan(this.ports, id);
+    if (shown === null) throw unknownPlan();
+    return shown.overview;
   }
 
   @Post('plans/:id/verify')

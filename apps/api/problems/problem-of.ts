@@ -1,5 +1,6 @@
 import { HttpException } from '@nestjs/common';
 import { StoreUnavailableError } from '#persistence/store-errors.js';
+import { UnreadablePlanError } from '#planning/unreadable-plan.js';
 import { ProblemError } from './problem-error.js';
 import type { ProblemCode } from './problem-table.js';
 
@@ -23,6 +24,10 @@ export function problemOf(error: unknown): ProblemError {
   if (error instanceof StoreUnavailableError) {
     const detail = 'A change may or may not have been saved: look before you try again.';
     return new ProblemError('store-unavailable', detail);
+  }
+  if (error instanceof UnreadablePlanError) {
+    const detail = 'An earlier version of the program stored it. Solve again; the campus is kept.';
+    return new ProblemError('plan-outdated', detail);
   }
   const known = byStatus[statusOf(error)];
   if (known) return new ProblemError(...known);

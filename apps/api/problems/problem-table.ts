@@ -19,6 +19,7 @@ export const problemTable = {
   'unknown-solve': { status: 404, title: 'There is no such solve' },
   'solve-final': { status: 409, title: 'The solve has already ended' },
   'campus-outdated': { status: 409, title: 'The stored campus no longer passes the checks' },
+  'plan-outdated': { status: 409, title: 'The stored plan no longer reads' },
   'edit-conflict': { status: 409, title: 'Somebody else changed the same record' },
   'import-stale': { status: 409, title: 'The import is not the one of the dry run' },
   'export-impossible': { status: 409, title: 'This cannot be exported so' },

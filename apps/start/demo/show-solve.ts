@@ -3,6 +3,8 @@ import { join } from 'node:path';
 import type { OpenStore } from '#persistence/open-store.js';
 import type { CampusSummary } from '#planning/ports/campus-store.js';
 import type { SolveRequest } from '#planning/solve-request.js';
+import { UnreadablePlanError } from '#planning/unreadable-plan.js';
+import { shownPlan } from '#planning/use-cases/shown-plan.js';
 import { listDocuments, writeDocument } from '#planning/use-cases/write-document.js';
 import type { StartAdapters, StartOptions } from '../start-options.js';
 import { progressStage, progressText } from '../terminal/progress-text.js';
@@ -22,7 +24,7 @@ export async function showSolve(context: ShowContext): Promise<void> {
   const found = await solveToShow(store, campus);
   if (found.kind === 'plan') {
     options.terminal.say('Its plan is there already.');
-    return showPlan(context, found.planId);
+    return showKeptPlan(context, found.planId);
   }
   options.terminal.say('Solving ...');
   const request = await followSolve(store.requests, found.requestId, {
@@ -35,13 +37,26 @@ export async function showSolve(context: ShowContext): Promise<void> {
   else await showPlan(context, request.planId);
 }
 
+/** A plan in the store may be one of an earlier program; the page says what to do about it. */
+async function showKeptPlan(context: ShowContext, planId: string): Promise<void> {
+  try {
+    await showPlan(context, planId);
+  } catch (error) {
+    if (!(error instanceof UnreadablePlanError)) throw error;
+    context.options.terminal.say(
+      'An earlier version of the program stored it, and it no longer reads. Solve again on the page.',
+    );
+  }
+}
+
 async function showPlan(context: ShowContext, planId: string): Promise<void> {
   const { adapters, options, store } = context;
   const { outFolder, terminal } = options;
-  const plan = await store.plans.load(planId);
-  if (plan === null) throw new Error(`plan ${planId} is gone`);
+  const shown = await shownPlan({ ...store, ...adapters }, planId);
+  if (shown === null) throw new Error(`plan ${planId} is gone`);
+  const { plan, overview } = shown;
   terminal.say(`A verified plan (${ENDINGS[plan.ending] ?? plan.ending}):`);
-  adapters.headline(plan.overview).forEach((line) => terminal.say(`  ${line}`));
+  adapters.headline(overview).forEach((line) => terminal.say(`  ${line}`));
   terminal.say('Writing its documents ...');
   const names = await writeDocuments(context, planId);
   terminal.say(`In ${outFolder}:`);

@@ -10,6 +10,9 @@ import {
 } from '../api.js';
 import type { Address } from './address.js';
 
+/** The only refusal of an overview with this status: `plan-outdated`. */
+const OUTDATED = 409;
+
 type PlanAddress = Pick<Address, 'campusId' | 'planId'>;
 
 /** A campus with what belongs to it. */
@@ -29,7 +32,11 @@ export type DeskContent =
   | { readonly kind: 'failed'; readonly refusal: Refusal | undefined }
   | { readonly kind: 'no-campus' }
   | { readonly kind: 'missing-plan' }
-  | (CampusOnDesk & { readonly kind: 'no-plan-yet' })
+  | (CampusOnDesk & {
+      readonly kind: 'no-plan-yet';
+      /** There is a plan, but this program no longer reads it. */
+      readonly isOutdated: boolean;
+    })
   | (CampusOnDesk & {
       readonly kind: 'plan';
       readonly plan: PlanSummary;
@@ -58,8 +65,22 @@ async function findPlan(address: PlanAddress): Promise<DeskContent> {
     return { kind: 'missing-plan' };
   }
   const plan = plans.find(({ id }) => id === address.planId) ?? plans[0];
-  if (plan === undefined) return { kind: 'no-plan-yet', ...onDesk };
-  return { kind: 'plan', ...onDesk, plan, overview: await api.overview(plan.id) };
+  if (plan === undefined) return { kind: 'no-plan-yet', ...onDesk, isOutdated: false };
+  const overview = await readableOverview(plan.id);
+  if (overview === null) {
+    return { kind: 'no-plan-yet', ...onDesk, lastSolve: null, isOutdated: true };
+  }
+  return { kind: 'plan', ...onDesk, plan, overview };
+}
+
+/** Null where an earlier program kept the plan in a form that is no longer read. */
+async function readableOverview(planId: string): Promise<PlanOverview | null> {
+  try {
+    return await api.overview(planId);
+  } catch (error) {
+    if (error instanceof RefusedError && error.problem.status === OUTDATED) return null;
+    throw error;
+  }
 }
 
 /** With no campus named, one that has something to show; else the first. */

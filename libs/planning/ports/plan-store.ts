@@ -17,7 +17,7 @@ export interface PlanSummary {
 /** A verified plan with its documents. */
 export interface StoredPlan extends PlanSummary {
   readonly plan: JsonDocument;
-  /** Headline and tables computed from the plan when it was stored. */
+  /** Headline and tables computed from the plan when it was stored, in the form of that day. */
   readonly overview: JsonDocument;
 }
 

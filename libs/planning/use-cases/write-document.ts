@@ -8,12 +8,14 @@ import type {
   WrittenDocument,
 } from '../ports/document-writer.js';
 import type { ExplanationStore } from '../ports/explanation-store.js';
+import type { PlanOverview } from '../ports/plan-overview.js';
 import type { PlanStore } from '../ports/plan-store.js';
-import { planWithCampus } from './plan-with-campus.js';
+import { shownPlan } from './shown-plan.js';
 
 interface Ports {
   readonly campuses: CampusStore;
   readonly plans: PlanStore;
+  readonly overview: PlanOverview;
   readonly writer: DocumentWriter;
   readonly explanations: Pick<ExplanationStore, 'listOf'>;
 }
@@ -44,9 +46,9 @@ export async function listDocuments(
 }
 
 async function planJson(ports: Ports, planId: string): Promise<PlanJson | null> {
-  const found = await planWithCampus(ports, planId);
-  if (found === null) return null;
-  const { campus, plan } = found;
+  const shown = await shownPlan(ports, planId);
+  if (shown === null) return null;
+  const { campus, plan, overview } = shown;
   const answers = newestAnswers(await ports.explanations.listOf(planId));
-  return { campus: campus.document, plan: plan.plan, overview: plan.overview, answers };
+  return { campus: campus.document, plan: plan.plan, overview, answers };
 }

@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { solveReply } from '#contracts/http/solves.js';
+import { OVERVIEW_FORM } from '#planning/overview-document.js';
 import type { NewPlan } from '#planning/ports/plan-store.js';
 import type { SolveProgress } from '#planning/solve-request.js';
 import { testApi } from '../../support/api.js';
@@ -61,7 +62,7 @@ const progress: SolveProgress = {
   message: '',
 };
 
-async function solved(): Promise<{ solveId: string; plan: NewPlan }> {
+async function solved(changed: Partial<NewPlan> = {}): Promise<{ solveId: string; plan: NewPlan }> {
   const solveId = (await wish({})).body.id;
   const { lease, request } = (await api.queue.take())!;
   const { campusVersion, limits, seed } = request;
@@ -69,7 +70,8 @@ async function solved(): Promise<{ solveId: string; plan: NewPlan }> {
     ...{ id: randomUUID(), campusId, campusVersion, seed, limits },
     ...{ ending: 'proven', solverVersion: 'test' },
     plan: { sites: ['TVU-14'] },
-    overview: { headline: { nextSite: 'TVU-14' } },
+    overview: { form: OVERVIEW_FORM, headline: { nextSite: 'TVU-14' } },
+    ...changed,
   };
   await api.queue.renew(lease, progress);
   await api.queue.finish(lease, { kind: 'solved', ending: 'proven', plan });
@@ -93,6 +95,12 @@ test('a plan is read, shown, verified and written', async () => {
   expect(onA4.body).toBe('%PDF-1.7 a4');
   const list = await api.ask({ url: `/api/campuses/${campusId}/plans` });
   expect(list.body.plans).toMatchObject([{ id: plan.id }]);
+});
+
+test('a plan that an earlier program kept is shown by an overview worked out anew from it', async () => {
+  const { plan } = await solved({ overview: { headline: { nextSite: 'TVU-14' } } });
+  const { body } = await api.ask({ url: `/api/plans/${plan.id}/overview` });
+  expect(body).toEqual({ form: OVERVIEW_FORM, workedOutFrom: plan.plan });
 });
 
 test('plans and documents that are not there are said to be not there', async () => {

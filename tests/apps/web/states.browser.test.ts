@@ -1,7 +1,7 @@
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { axeFindings } from '../../support/page/axe.js';
 import type { FakeApi } from '../../support/page/fake-api.js';
-import { heldPlan, heldSolve } from '../../support/page/holdings.js';
+import { heldPlan, heldSolve, planId } from '../../support/page/holdings.js';
 import { PageBench, phone } from '../../support/page/open-page.js';
 import { overviewFixture, usualWish } from '../../support/page/overview-fixture.js';
 
@@ -56,6 +56,14 @@ const states: Readonly<Record<string, State>> = {
     says: 'Use the year to clear what is listed under “To find out”',
   },
   'no plan yet': { prepare: withoutPlan, heading: 'No plan yet', says: 'Solve to make the first' },
+  'a plan that no longer reads': {
+    prepare: (api) => {
+      const body = { title: 'The stored plan no longer reads', status: 409, detail: '' };
+      api.holdings.refusals.set(`/api/plans/${planId(1)}/overview`, { status: 409, body });
+    },
+    heading: 'The plan no longer reads',
+    says: 'Tamarack Vale University itself is kept: solve to make a new plan.',
+  },
   'solving the first plan': {
     prepare: (api) => {
       withoutPlan(api);

@@ -40,6 +40,7 @@ export async function startDesk(prepared: Prepared | null, solving: Solving): Pr
   const adapters = {
     reader: campusReader,
     checker: ruleChecker,
+    overview: computedOverview,
     writer: documentWriter,
     exchange: fileExchange,
   };

@@ -34,8 +34,8 @@ export function MapFrame({ box, feet }: MapFrameProps): ReactNode {
   const at = { x: box.left + 14 * feet, y: box.top + box.height - 14 * feet };
   return (
     <g className="map-frame" aria-hidden="true">
-      {platesOf({ box, feet }).map(({ left, top, width, height }) => (
-        <rect key={left} className="map-plate" x={left} y={top} width={width} height={height} />
+      {platesOf({ box, feet }).map(({ left, top, width, height }, place) => (
+        <rect key={place} className="map-plate" x={left} y={top} width={width} height={height} />
       ))}
       <path
         className="scale-full"
