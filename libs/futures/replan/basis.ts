@@ -8,7 +8,7 @@ import { firstStartYear } from '#estimating/season-supply/positions.js';
 import type { CampusCharges } from '#estimating/site-charges/campus-charges.js';
 import { FINE_PER_HUNDREDTH } from '#estimating/site-charges/type-profile.js';
 import { lifecycleOf, possibleLifecycles } from '#optimizer/columns/lifecycles.js';
-import { mustHave, promisedByYear } from '#optimizer/construct/musts.js';
+import { countsInYear, mustHave, promisedByYear } from '#optimizer/construct/musts.js';
 import { laborTest, type LaborTest } from '#optimizer/search/labor-test.js';
 import { moneyLayout, type MoneyLayout } from '#optimizer/search/money-test.js';
 import { emptyState, type SearchState } from '#optimizer/search/state.js';
@@ -127,7 +127,7 @@ function plannedHires({ ground: { campus }, years }: Tables, plan: Plan): Int32A
 
 function wantedByYear(tables: Tables, planned: readonly Lifecycle[]): number[] {
   return promisedByYear(tables).map((count, year) =>
-    Math.min(count, planned.filter((l) => l.yearIndex === year).length),
+    Math.min(count, planned.filter((l) => countsInYear(tables, l) === year).length),
   );
 }
 

@@ -2,7 +2,7 @@ import type { Lifecycle } from '#rules/columns.js';
 import { settledCare } from '#estimating/site-charges/type-profile.js';
 import { emptyState, type SearchState } from '../search/state.js';
 import type { Tables } from '../search/tables.js';
-import { mustHave, promisedByYear, type NamedStrength } from './musts.js';
+import { countsInYear, mustHave, promisedByYear, type NamedStrength } from './musts.js';
 import { isServed, placeFirst } from './try-life.js';
 
 /** How a construction orders the lives that it tries. Higher is tried first. */
@@ -45,7 +45,7 @@ export function construct(tables: Tables, { score, namedFirst }: Recipe): Search
   const { campus, lifecycles } = tables.ground;
   for (let year = 0; year < campus.calendar.horizonYears; year++) {
     const lives = ordered(
-      lifecycles.filter((l) => l.yearIndex === year),
+      lifecycles.filter((l) => countsInYear(tables, l) === year),
       score,
     );
     const wanted = promisedByYear(tables)[year] ?? 0;
@@ -78,7 +78,7 @@ function ordered(lives: readonly Lifecycle[], score: Score): Lifecycle[] {
 }
 
 function countIn(state: SearchState, year: number): number {
-  return [...state.lives].filter((l) => l.yearIndex === year).length;
+  return [...state.lives].filter((l) => countsInYear(state.tables, l) === year).length;
 }
 
 /** Recipes in the order in which they are worth trying. */

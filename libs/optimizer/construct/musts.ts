@@ -1,7 +1,7 @@
-import type { Campus, HandPlacement } from '#domain/campus.js';
+import { candidate, type Campus, type HandPlacement } from '#domain/campus.js';
 import { yearIndexOf } from '#domain/calendar.js';
 import type { Lifecycle } from '#rules/columns.js';
-import { finishedIn, standsThrough } from '#rules/counting.js';
+import { countsIn, finishedIn, standsThrough } from '#rules/counting.js';
 import { frozenSites } from '#rules/stability/frozen.js';
 import type { Tables } from '../search/tables.js';
 
@@ -38,6 +38,33 @@ export function mustHave(tables: Tables, least: NamedStrength): readonly (readon
 /** Sites that promises of a count ask for, by year index. */
 export function promisedByYear(tables: Tables): readonly number[] {
   return mustsOf(tables).promised;
+}
+
+/**
+ * The year index in which a life counts as one of the sites that promises of a count ask for; `undefined`
+ * where it is too small for one of them, or does not last.
+ */
+export function countsInYear({ ground: { campus } }: Tables, life: Lifecycle): number | undefined {
+  const known = counted.get(campus)?.get(life);
+  if (known !== undefined) return known < 0 ? undefined : known;
+  const year = yearCounted(campus, life);
+  const years = counted.get(campus) ?? new WeakMap<Lifecycle, number>();
+  counted.set(campus, years.set(life, year ?? -1));
+  return year;
+}
+
+/** Asked for again and again by a search: -1 where a life never counts. */
+const counted = new WeakMap<Campus, WeakMap<Lifecycle, number>>();
+
+function yearCounted(campus: Campus, { site, placement }: Lifecycle): number | undefined {
+  const { areaSqFt } = candidate(campus, site);
+  const tests = campus.commitments.flatMap(({ test, strength }) =>
+    test.kind === 'sites-each-year' && strength !== 'aspiration' ? [test] : [],
+  );
+  const least = Math.max(0, ...tests.map((t) => t.countsFromSqFt));
+  const lasts = tests.every((t) => t.returnedCounts) || standsThrough(campus, placement);
+  const year = countsIn(placement, areaSqFt, least);
+  return year === undefined || !lasts ? undefined : yearIndexOf(campus.calendar, year);
 }
 
 /** Sites that a promise of a count asks for in a year (index). */

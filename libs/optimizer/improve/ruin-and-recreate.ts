@@ -5,7 +5,7 @@ import { checkPrecedence } from '#rules/precedence/check.js';
 import { groupBy } from '#units/group-by.js';
 import { randomBelow, shuffled, type Random } from '#units/random.js';
 import { admissible } from '../construct/admissible.js';
-import { mustHave, promisedByYear } from '../construct/musts.js';
+import { countsInYear, mustHave, promisedByYear } from '../construct/musts.js';
 import { isServed, restore, snapshotOf, tryLife } from '../construct/try-life.js';
 import { clearHires } from '../search/clear-hires.js';
 import { applyLife, decisionsOf, type SearchState } from '../search/state.js';
@@ -175,10 +175,11 @@ function openSites({ state, bySite }: Recreation): string[] {
 function fillPromisedYears(of: Recreation): void {
   const { state, bySite, ranking } = of;
   const lacking = [...promisedByYear(state.tables)];
-  for (const life of state.lives) lacking[life.yearIndex] = (lacking[life.yearIndex] ?? 0) - 1;
-  const isLacking = (l: Lifecycle) => (lacking[l.yearIndex] ?? 0) > 0;
+  const yearsOf = (l: Lifecycle) => countsInYear(state.tables, l) ?? [];
+  for (const year of [...state.lives].flatMap(yearsOf)) lacking[year] = (lacking[year] ?? 0) - 1;
+  const isLacking = (l: Lifecycle) => [yearsOf(l)].flat().some((y) => (lacking[y] ?? 0) > 0);
   const open = openSites(of).flatMap((site) => (bySite.get(site) ?? []).filter(isLacking));
-  const byYear = groupBy(ranking(open), (l) => l.yearIndex);
+  const byYear = groupBy(ranking(open), (l) => countsInYear(state.tables, l));
   for (const [year, wanted] of lacking.entries()) {
     const lives = (byYear.get(year) ?? []).slice(0, MOST_TRIES_IN_YEAR);
     for (let left = wanted; left > 0 && placeOne(of, lives); left--);

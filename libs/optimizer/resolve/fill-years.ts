@@ -1,6 +1,6 @@
 import type { Lifecycle } from '#rules/columns.js';
 import { shuffled, type Random } from '#units/random.js';
-import { mustHave, promisedByYear } from '../construct/musts.js';
+import { countsInYear, mustHave, promisedByYear } from '../construct/musts.js';
 import { isServed, restore, snapshotOf } from '../construct/try-life.js';
 import { clearHires } from '../search/clear-hires.js';
 import { applyLife, type SearchState } from '../search/state.js';
@@ -29,7 +29,7 @@ export function fillPromisedYears(state: SearchState, random: Random): void {
 }
 
 function lacksIn({ lives, tables }: SearchState, year: number): number {
-  const have = [...lives].filter((l) => l.yearIndex === year).length;
+  const have = [...lives].filter((l) => countsInYear(tables, l) === year).length;
   return (promisedByYear(tables)[year] ?? 0) - have;
 }
 
@@ -45,7 +45,7 @@ function chainInto(state: SearchState, year: number, random: Random): Move[] | u
     for (const { year: empty, moves } of front) {
       for (const to of shuffled(
         random,
-        lifecycles.filter((l) => l.yearIndex === empty),
+        lifecycles.filter((l) => countsInYear(state.tables, l) === empty),
       )) {
         const from = placed.get(to.site);
         if (moves.some((m) => m.to.site === to.site)) continue;

@@ -1,29 +1,25 @@
-import type { Campus } from '#domain/campus.js';
 import type { Decisions } from '#domain/plan.js';
-import { seededRandom } from '#units/random.js';
 import type { Ground } from '../columns/add-columns.js';
-import { adopt } from '../construct/adopt.js';
 import { proveByCounts } from '../counts/prove-by-counts.js';
+import { pricesOf } from '../improve/ranking.js';
 import { readDecisions } from '../model/read-decisions.js';
-import { construct, RECIPES } from '../construct/construct.js';
-import { ruinAndRecreate } from '../improve/ruin-and-recreate.js';
-import { decisionsOf, type SearchState } from '../search/state.js';
-import { tablesOf } from '../search/tables.js';
-import { pricesOf, type Prices } from '../improve/ranking.js';
 import { secondsLimit } from '../solve/budget.js';
-import { soundIncumbent, type Incumbent } from '../solve/incumbent.js';
+import type { Incumbent } from '../solve/incumbent.js';
 import { relaxTier, solveTier, type TierSolve } from '../solve/solve-tier.js';
 import { tiersOf } from '../tiers/tier-list.js';
-import { fillPromisedYears } from './fill-years.js';
+import { provenByEarlyYears } from './early-years.js';
+import { neededGround, neededYears } from './needed-years.js';
 import type { ResolveAnswer, ResolveOrder } from './order.js';
 import type { ResolveMeans } from './means.js';
+import { beginSearch, searchFrom, soundIn, type Begun } from './seek-plan.js';
 
-/** Shares of the time left for the search by prices, and for a proof by counts. */
+/** Shares of the time left for the search by prices, for the lives that are needed, and for a proof by counts. */
 const SEARCH_SHARE = 0.25;
+const NEEDED_SHARE = 0.6;
 const COUNTS_SHARE = 0.7;
 
-/** Branch-and-bound nodes of each proof. */
-const PROOF_NODES = 2000;
+/** Branch-and-bound nodes of each solve and proof. */
+const NODES = 2000;
 
 /** Benefit below that of any plan: every plan is better. */
 const WORTHLESS = -1e9;
@@ -32,154 +28,123 @@ type ExistsMeans = ResolveMeans & { readonly done: () => boolean };
 type Unclocked = Omit<ResolveAnswer, 'seconds'>;
 
 /**
- * Whether any plan keeps the binding rules: quick constructions that take binding promises for aims,
- * then a relaxation that may prove that there is none, then a search that its prices lead, then a proof
- * by counts, then a whole solve.
+ * Whether any plan keeps the binding rules. A plan is sought among the lives that begin while something
+ * binding is still asked for: by quick constructions that take binding promises for aims, by a search
+ * that the prices of a relaxation lead, and by the solver. That there is none is proven by relaxations,
+ * of the first years and then of all, by counts, and by a whole solve.
  */
 export function planExists(ground: Ground, order: ResolveOrder, means: ExistsMeans): Unclocked {
-  const begun = beginSearch(ground, order, means.done);
+  const needed = neededGround(ground);
+  const begun = beginSearch(needed, order, means.done);
   if (begun.found) return answerOf(begun.found, 0);
-  const nothing = { values: [], bounds: [], rounds: 0 };
-  if (means.done()) return { ...nothing, ending: 'not-found' };
   const left = () => (order.seconds === undefined ? Infinity : order.seconds - means.elapsed());
-  const question = { ground, solver: means.solver, held: new Map(), seed: order.seed };
-  const shouldStop = means.done;
-  const limits = secondsLimit(left());
-  const relaxed = relaxTier({ ...question, tier: 'benefit', shouldStop, limits });
-  if (relaxed === 'infeasible') return impossible(0);
-  const prices = relaxed ? pricesOf(relaxed) : undefined;
-  const until = means.elapsed() + left() * SEARCH_SHARE;
-  const { found, rounds } = bySearch(begun, order, {
-    done: () => means.done() || means.elapsed() >= until,
-    ...(prices ? { prices } : {}),
-  });
-  if (found) return answerOf(found, rounds);
-  for (const prove of [byCounts, bySolver]) {
-    const seconds = prove === byCounts ? left() * COUNTS_SHARE : left();
-    const until = means.elapsed() + seconds;
-    const answer = means.done()
-      ? undefined
-      : prove(question, { done: means.done, secondsLeft: () => until - means.elapsed(), rounds });
-    if (answer) return answer;
+  const common = { solver: means.solver, held: new Map(), seed: order.seed };
+  const question = { ...common, shouldStop: means.done };
+  const early = { needed: neededYears(order.campus), secondsLeft: left };
+  if (provenByEarlyYears(order.campus, question, early)) return impossible(0);
+  const search: Search = { ground, needed, begun, order, question, left, elapsed: means.elapsed };
+  let rounds = 0;
+  for (const step of [byPrices, bySolverAmongNeeded, byCounts, bySolver]) {
+    if (means.done()) break;
+    const answer = step(search);
+    rounds += answer.rounds;
+    if (answer.ending !== 'not-found') return { ...answer, rounds };
   }
-  return { ...nothing, rounds, ending: 'not-found' };
+  return { ...NOTHING, rounds };
 }
 
-type Question = Pick<TierSolve, 'ground' | 'solver' | 'held' | 'seed'>;
+interface Search {
+  readonly ground: Ground;
+  readonly needed: Ground;
+  readonly begun: Begun;
+  readonly order: ResolveOrder;
+  readonly question: Pick<TierSolve, 'solver' | 'held' | 'seed' | 'shouldStop'>;
+  /** Seconds left for the whole answer. */
+  readonly left: () => number;
+  readonly elapsed: () => number;
+}
 
-interface ProofMeans {
-  readonly done: () => boolean;
-  readonly secondsLeft: () => number;
-  readonly rounds: number;
+/** A step that ends at a share of the time left. */
+function within({ left, elapsed, question }: Search, share: number) {
+  const until = elapsed() + left() * share;
+  const secondsLeft = () => until - elapsed();
+  return { secondsLeft, shouldStop: () => question.shouldStop() || secondsLeft() <= 0 };
+}
+
+/** A relaxation, which may prove that there is no plan, and a search that its prices lead. */
+function byPrices(search: Search): Unclocked {
+  const { ground, needed, begun, order, question, left } = search;
+  const tier = { ...question, tier: 'benefit', limits: secondsLimit(left()) };
+  const relaxed = relaxTier({ ...tier, ground: needed });
+  if (relaxed === 'infeasible') {
+    const isWhole = needed === ground || relaxTier({ ...tier, ground }) === 'infeasible';
+    return isWhole ? impossible(0) : NOTHING;
+  }
+  const { effort, seed } = order;
+  const rounds = effort.kind === 'rounds' ? effort.rounds : 0;
+  if (!begun.state) return NOTHING;
+  const { shouldStop: done } = within(search, SEARCH_SHARE);
+  const prices = relaxed ? { prices: pricesOf(relaxed) } : {};
+  const of = { seed, rounds, done, ...prices };
+  const { found, rounds: made } = searchFrom(begun.state, needed, of);
+  return found ? answerOf(found, made) : { ...NOTHING, rounds: made };
 }
 
 /** A proof, by counts, that there is no plan; now and then a plan. */
-function byCounts(question: Question, of: ProofMeans): Unclocked | undefined {
+function byCounts(search: Search): Unclocked {
+  const { ground, question } = search;
   let found: Incumbent | undefined;
   const proof = proveByCounts({
-    ...question,
+    ...{ ...question, ...within(search, COUNTS_SHARE) },
+    ground,
     tier: 'benefit',
     worth: () => WORTHLESS,
-    nodes: PROOF_NODES,
+    nodes: NODES,
     onBound: () => undefined,
     onWhole: (values, { columns }) => {
-      found = soundIn(question.ground, readDecisions(columns, values));
+      found = soundIn(ground, readDecisions(columns, values));
     },
-    shouldStop: of.done,
-    secondsLeft: of.secondsLeft,
   });
-  if (found) return answerOf(found, of.rounds);
-  return proof === 'nothing-better' ? impossible(of.rounds) : undefined;
+  if (found) return answerOf(found, 0);
+  return proof === 'nothing-better' ? impossible(0) : NOTHING;
+}
+
+/** A plan by the solver, among the lives that are needed; where these are all, or a proof that there is none. */
+function bySolverAmongNeeded(search: Search): Unclocked {
+  const { ground, needed } = search;
+  const answer = solved(search, needed, needed === ground ? 1 - COUNTS_SHARE : NEEDED_SHARE);
+  return answer.ending === 'impossible' && needed !== ground ? NOTHING : answer;
 }
 
 /** A plan, or a proof that there is none, by the solver. */
-function bySolver(question: Question, of: ProofMeans): Unclocked | undefined {
-  const { ground } = question;
+function bySolver(search: Search): Unclocked {
+  return solved(search, search.ground, 1);
+}
+
+function solved(search: Search, ground: Ground, share: number): Unclocked {
+  const { secondsLeft, shouldStop } = within(search, share);
   let found: Incumbent | undefined;
   const take = (decisions: Decisions) => (found ??= soundIn(ground, decisions));
   const { ended, decisions } = solveTier({
-    ...question,
+    ...search.question,
+    ground,
     tier: tiersOf(ground.campus)[0]?.name ?? '',
-    limits: { nodes: PROOF_NODES, ...secondsLimit(of.secondsLeft()) },
-    shouldStop: () => found !== undefined || of.done(),
+    limits: { nodes: NODES, ...secondsLimit(secondsLeft()) },
+    shouldStop: () => found !== undefined || shouldStop(),
     onBound: () => undefined,
     onDecisions: take,
   });
   if (decisions) take(decisions);
-  if (found) return answerOf(found, of.rounds);
-  return ended === 'infeasible' ? impossible(of.rounds) : undefined;
+  if (found) return answerOf(found, 0);
+  return ended === 'infeasible' ? impossible(0) : NOTHING;
 }
 
-function soundIn({ campus, charges }: Ground, decisions: Decisions): Incumbent | undefined {
-  return soundIncumbent(campus, decisions, charges);
-}
+const NOTHING: Unclocked = { ending: 'not-found', values: [], bounds: [], rounds: 0 };
 
 function impossible(rounds: number): Unclocked {
-  return { ending: 'impossible', values: [], bounds: [], rounds };
+  return { ...NOTHING, ending: 'impossible', rounds };
 }
 
-function answerOf({ plan, values }: Incumbent, rounds: number): Omit<ResolveAnswer, 'seconds'> {
+function answerOf({ plan, values }: Incumbent, rounds: number): Unclocked {
   return { ending: 'found', plan, values, bounds: values.map(() => null), rounds };
-}
-
-interface Begun {
-  readonly found?: Incumbent;
-  /** States to search on from, the most promising first. */
-  readonly states: readonly SearchState[];
-  readonly judge: (state: SearchState) => Incumbent | undefined;
-}
-
-/** What is at hand at once: the start as far as it fits, and constructions, their promised years filled. */
-function beginSearch(ground: Ground, order: ResolveOrder, done: () => boolean): Begun {
-  const { campus, start, seed } = order;
-  const soft = tablesOf({ ...ground, campus: withPromisesIntended(campus) });
-  const judge = (state: SearchState) => soundIn(ground, decisionsOf(state));
-  const states: SearchState[] = [];
-  const makers = [
-    ...(start ? [() => adopt(soft, start)] : []),
-    ...RECIPES.map((recipe) => () => construct(soft, recipe)),
-  ];
-  for (const make of makers) {
-    const state = make();
-    if (state) fillPromisedYears(state, seededRandom(seed));
-    const found = state && judge(state);
-    if (found) return { found, states, judge };
-    if (state) states.push(state);
-    if (done()) break;
-  }
-  return { states, judge };
-}
-
-function bySearch(
-  { states, judge }: Begun,
-  { seed, effort }: ResolveOrder,
-  { done, prices }: { readonly done: () => boolean; readonly prices?: Prices },
-): { readonly found?: Incumbent; readonly rounds: number } {
-  const most = effort.kind === 'rounds' ? effort.rounds : 0;
-  const [first] = states;
-  if (!first) return { rounds: 0 };
-  let found: Incumbent | undefined;
-  let rounds = 0;
-  ruinAndRecreate(first, {
-    random: seededRandom(seed),
-    rounds: most,
-    done: () => found !== undefined || done() || rounds++ >= most,
-    onBetter: (state) => (found ??= judge(state)),
-    ...(prices ? { prices } : {}),
-  });
-  return { ...(found ? { found } : {}), rounds };
-}
-
-/**
- * The same campus with promises of a count or an area as the first aims to come near to, so that a search
- * may begin; other aims do not matter for whether there is a plan.
- */
-function withPromisesIntended(campus: Campus): Campus {
-  const binding = campus.commitments.filter((c) => c.strength === 'binding');
-  const commitments = binding.map((c) =>
-    c.test.kind === 'sites-each-year' || c.test.kind === 'area'
-      ? { ...c, strength: 'intended' as const }
-      : c,
-  );
-  return { ...campus, commitments };
 }

@@ -1,9 +1,10 @@
-import { TASK_CLASSES } from '#domain/labor.js';
+import { TASK_CLASSES, type TaskClass } from '#domain/labor.js';
 import type { Campus } from '#domain/campus.js';
 import type { ConflictMember } from '#domain/tier.js';
 import { yearAt, plannedYears } from '#domain/calendar.js';
 import { centiHours } from '#units/centihours.js';
 import { cents } from '#units/cents.js';
+import type { FiscalYear } from '#units/fiscal-year.js';
 
 /** More of a resource than any plan can use. */
 const AMPLE_CENTS = cents(100_000_000_00);
@@ -40,7 +41,8 @@ function withoutFrozenYears({ published, ...campus }: Campus): Campus {
   return { ...campus, published: open };
 }
 
-export function withAmpleMoney(campus: Campus): Campus {
+/** More money than any plan can use, from a year on; left out: from the first. */
+export function withAmpleMoney(campus: Campus, from?: FiscalYear): Campus {
   const last = yearAt(campus.calendar, plannedYears(campus.calendar) - 1);
   const restriction = {
     lines: ['build', 'care', 'positions', 'compost', 'standing'] as const,
@@ -48,30 +50,43 @@ export function withAmpleMoney(campus: Campus): Campus {
     buildTypes: 'any' as const,
   };
   const ample = {
-    id: 'ample-money',
+    id: idOf('ample-money', from),
     name: 'Money without limit',
     kind: 'reserve' as const,
     status: 'received' as const,
     counted: true,
     floor: cents(0),
     inflows: [
-      { year: campus.calendar.firstYear, amount: AMPLE_CENTS, lastYear: last, restriction },
+      {
+        ...{ year: from ?? campus.calendar.firstYear, lastYear: last },
+        ...{ amount: AMPLE_CENTS, restriction },
+      },
     ],
   };
   return { ...campus, funds: [...campus.funds, ample] };
 }
 
-export function withAmpleLabor(campus: Campus): Campus {
+/** More people than any plan can use; for all work and from the first year unless told otherwise. */
+export function withAmpleLabor(
+  campus: Campus,
+  { from, tasks = TASK_CLASSES }: { from?: FiscalYear; tasks?: readonly TaskClass[] } = {},
+): Campus {
   const hours = Object.fromEntries(campus.calendar.seasons.map((s) => [s.id, AMPLE_CENTIHOURS]));
   const ample = {
-    id: 'ample-labor',
+    id: idOf('ample-labor', from, tasks === TASK_CLASSES ? [] : tasks),
     name: 'People without limit',
     kind: 'staff' as const,
-    tasks: TASK_CLASSES,
+    tasks,
     hours,
+    ...(from === undefined ? {} : { from }),
     provenance: { basis: 'judgement' as const, source: 'a question, not a plan' },
   };
   return { ...campus, pools: [...campus.pools, ample] };
+}
+
+/** What is ample in another way is another pool or fund, so that a campus may have both. */
+function idOf(kind: string, from?: FiscalYear, tasks: readonly TaskClass[] = []): string {
+  return [kind, ...(from === undefined ? [] : [from]), ...tasks].join('-');
 }
 
 export function withAmpleCompost(campus: Campus): Campus {

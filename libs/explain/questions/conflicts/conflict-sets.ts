@@ -50,14 +50,16 @@ function isSubset<M>(a: ReadonlySet<M>, b: ReadonlySet<M>): boolean {
 
 /**
  * Drops one member after the other from an impossible set while the rest stays impossible (deletion
- * filter). What is left is a smallest set wherever every test was decided.
+ * filter), beginning with the smallest of the likely parts of it that is impossible by itself. What is
+ * left is a smallest set wherever every test was decided.
  */
 export async function smallestWithin<M>(
   impossible: ReadonlySet<M>,
   oracle: Oracle<M>,
+  likely: readonly ReadonlySet<M>[],
 ): Promise<ConflictSet<M>> {
-  let rest = impossible;
-  const queue = [...impossible];
+  let rest = await smallestLikely(impossible, oracle, likely);
+  const queue = [...rest];
   for (let member = queue.shift(); member !== undefined; member = queue.shift()) {
     const fewer = without(rest, member);
     const [next] = queue;
@@ -73,42 +75,69 @@ export async function smallestWithin<M>(
   return { members, necessary: members.filter((_, i) => verdicts[i] === 'possible') };
 }
 
+/** The smallest of some parts of an impossible set that is impossible by itself; else the set. */
+async function smallestLikely<M>(
+  impossible: ReadonlySet<M>,
+  oracle: Oracle<M>,
+  likely: readonly ReadonlySet<M>[],
+): Promise<ReadonlySet<M>> {
+  const parts = likely.map((part) => new Set([...part].filter((m) => impossible.has(m))));
+  const verdicts = await Promise.all(parts.map((part) => oracle.ask(part)));
+  const found = parts.filter((_, i) => verdicts[i] === 'impossible');
+  return found.reduce((least, part) => (part.size < least.size ? part : least), impossible);
+}
+
 function without<M>(set: ReadonlySet<M>, member: M): Set<M> {
   return new Set([...set].filter((m) => m !== member));
+}
+
+interface TreeLimits<M> {
+  /** Members of a repair at the most. */
+  readonly mostRemoved: number;
+  /** May end the search early. */
+  readonly goOn: () => boolean;
+  /** Parts that are likely impossible by themselves, where smaller sets are sought first. Left out: none. */
+  readonly likely?: readonly ReadonlySet<M>[];
 }
 
 /**
  * Smallest conflicting sets and smallest repairs of a set of members, by a tree of removals: a removal
  * that leaves a conflict gives another smallest set, whose members are removed in turn (Reiter 1987).
- * `mostRemoved` bounds the size of a repair; `goOn` may end the search early.
  */
 export async function conflictsAmong<M>(
   all: readonly M[],
   oracle: Oracle<M>,
-  limits: { readonly mostRemoved: number; readonly goOn: () => boolean },
+  { mostRemoved, goOn, likely = [] }: TreeLimits<M>,
 ): Promise<Conflicts<M>> {
   const sets: ConflictSet<M>[] = [];
   const repairs: M[][] = [];
+  const restOf = (removed: readonly M[]) => new Set(all.filter((m) => !removed.includes(m)));
+  const conflictIn = (rest: ReadonlySet<M>) =>
+    sets.find((s) => s.members.every((m) => rest.has(m)));
   let complete = true;
   let level: M[][] = [[]];
-  for (let size = 0; size <= limits.mostRemoved && level.length > 0; size++) {
+  for (let size = 0; size <= mostRemoved && level.length > 0; size++) {
     const next: M[][] = [];
-    for (const removed of level) {
-      if (repairs.some((r) => r.every((m) => removed.includes(m)))) continue;
-      const rest = new Set(all.filter((m) => !removed.includes(m)));
-      const known = sets.find((s) => s.members.every((m) => rest.has(m)));
-      const told = known ? 'impossible' : oracle.recall(rest);
-      const verdict = told ?? (limits.goOn() ? await oracle.ask(rest) : 'unknown');
+    const open = level.filter(
+      (removed) => !repairs.some((r) => r.every((m) => removed.includes(m))),
+    );
+    // All of a level are asked about in any case; together they use all threads.
+    const unknown = open.map(restOf).filter((rest) => !conflictIn(rest));
+    if (goOn()) await Promise.all(unknown.map((rest) => oracle.ask(rest)));
+    for (const removed of open) {
+      const rest = restOf(removed);
+      const known = conflictIn(rest);
+      const verdict = known ? 'impossible' : (oracle.recall(rest) ?? 'unknown');
       if (verdict === 'possible') repairs.push(removed);
       if (verdict === 'unknown') complete = false;
       if (verdict !== 'impossible') continue;
-      if (!known && !limits.goOn()) complete = false;
-      const found = known ?? (limits.goOn() ? await smallestWithin(rest, oracle) : undefined);
+      if (!known && !goOn()) complete = false;
+      const found = known ?? (goOn() ? await smallestWithin(rest, oracle, likely) : undefined);
       if (!found) continue;
       if (!known) sets.push(found);
       next.push(...found.members.map((m) => [...removed, m]));
     }
-    if (size === limits.mostRemoved && next.length > 0) complete = false;
+    if (size === mostRemoved && next.length > 0) complete = false;
     level = distinct(next, all);
   }
   return { sets, repairs, complete };

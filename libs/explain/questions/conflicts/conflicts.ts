@@ -1,10 +1,11 @@
+import type { Plan } from '#domain/plan.js';
 import type { ConflictMember } from '#domain/tier.js';
 import type { ResolveAnswer, ResolveOrder } from '#optimizer/resolve/order.js';
 import { counted, listInWords } from '#units/in-words.js';
 import type { AskedOfCampus, Made } from '../common/asked.js';
 import { conflictsAmong, Oracle, type Conflicts, type Verdict } from './conflict-sets.js';
 import type { ConflictsAnswer, ConflictSetRow, RepairRow } from './answer.js';
-import { keeping, membersOf, type Member } from './members.js';
+import { keeping, likelyConflicts, membersOf, type Member } from './members.js';
 import { pricedRepairs } from './repairs.js';
 
 /** Most members that a repair lets go. */
@@ -25,47 +26,58 @@ const FINDING_SHARE = 0.8;
 export async function conflicts(asked: AskedOfCampus): Promise<ConflictsAnswer> {
   const { campus, resolver } = asked;
   const all = membersOf(campus);
-  const oracle = new Oracle<Member>((kept) => judge(asked, all, kept));
-  const whole = await wholeOf(all, oracle);
+  const likely = likelyConflicts(all);
+  const found = new Map<string, Plan>();
+  const oracle = new Oracle<Member>(async (kept) => {
+    const { ending, plan } = await planKeeping(asked, all, kept);
+    if (plan) found.set(keyOf([...kept]), plan);
+    return VERDICTS[ending];
+  });
+  const whole = await wholeOf(all, oracle, likely);
   const left = resolver.secondsLeft();
   const until = Number.isFinite(left) ? left * (1 - FINDING_SHARE) : 0;
   const goOn = () => resolver.secondsLeft() > until;
   if (whole !== 'impossible') return without(asked, whole);
-  // Every removal of one member is asked about in any case; together they use all threads.
-  await Promise.all(all.map((m) => oracle.ask(new Set(all.filter((o) => o !== m)))));
-  asked.onStep?.('Finding what stands against what', 0.4);
-  const found = await conflictsAmong(all, oracle, { mostRemoved: MOST_REMOVED, goOn });
+  asked.onStep?.('Finding what stands against what', 0.2);
+  const among = await conflictsAmong(all, oracle, { mostRemoved: MOST_REMOVED, goOn, likely });
   asked.onStep?.('Pricing the repairs', 0.7);
-  const repairs = await pricedRepairs(asked, all, found.repairs);
-  const rows = found.sets.map(setRow);
+  const planOf = (lets: readonly Member[]) =>
+    found.get(keyOf(all.filter((m) => !lets.includes(m))));
+  const repairs = await pricedRepairs(asked, { all, repairs: among.repairs, planOf });
+  const rows = among.sets.map(setRow);
   return {
     question: 'conflicts',
     headline: headlineOf(rows, repairs),
     sets: rows,
     repairs,
     mostRemoved: MOST_REMOVED,
-    complete: found.complete,
-    made: made(asked, found, repairs),
+    complete: among.complete,
+    made: made(asked, among, repairs),
   };
 }
 
-/**
- * Whether everything can hold. Where that is not decided outright, the removals of one member are asked
- * about, which is done in any case: what is impossible without a member is so with it.
- */
-async function wholeOf(all: readonly Member[], oracle: Oracle<Member>): Promise<Verdict> {
+const keyOf = (members: readonly Member[]): string =>
+  members
+    .map(({ kind, id }) => `${kind} ${id}`)
+    .sort()
+    .join('; ');
+
+/** Whether everything can hold: what is impossible in part is so in whole, and parts are sooner judged. */
+async function wholeOf(
+  all: readonly Member[],
+  oracle: Oracle<Member>,
+  likely: readonly ReadonlySet<Member>[],
+): Promise<Verdict> {
   const whole = new Set(all);
-  const first = await oracle.ask(whole);
-  if (first !== 'unknown') return first;
-  await Promise.all(all.map((m) => oracle.ask(new Set(all.filter((o) => o !== m)))));
-  return oracle.recall(whole) ?? 'unknown';
+  await Promise.all(likely.map((kept) => oracle.ask(kept)));
+  return oracle.ask(whole);
 }
 
-async function judge(
+async function planKeeping(
   { campus, resolver, seed }: AskedOfCampus,
   all: readonly Member[],
   kept: ReadonlySet<Member>,
-): Promise<Verdict> {
+): Promise<Pick<ResolveAnswer, 'ending' | 'plan'>> {
   const left = resolver.secondsLeft();
   const order: ResolveOrder = {
     campus: keeping(campus, all, kept),
@@ -77,7 +89,7 @@ async function judge(
     wish: 'exists',
   };
   const [answer] = await resolver.resolve([order]);
-  return VERDICTS[answer?.ending ?? 'not-found'];
+  return answer ?? { ending: 'not-found' };
 }
 
 const VERDICTS: Readonly<Record<ResolveAnswer['ending'], Verdict>> = {

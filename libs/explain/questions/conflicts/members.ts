@@ -25,3 +25,10 @@ export function membersOf(campus: Campus): Member[] {
 export function keeping(campus: Campus, all: readonly Member[], kept: ReadonlySet<Member>): Campus {
   return all.filter((m) => !kept.has(m)).reduce((changed, m) => m.without(changed), campus);
 }
+
+/** All promises against one limit at a time: most conflicts are of that kind, and small sets are soonest judged. */
+export function likelyConflicts(all: readonly Member[]): ReadonlySet<Member>[] {
+  const limits = new Set(limitsOf().map(({ member }) => member.id));
+  const isLimit = ({ kind, id }: Member) => kind === 'limit' && limits.has(id);
+  return all.filter(isLimit).map((limit) => new Set(all.filter((m) => m === limit || !isLimit(m))));
+}

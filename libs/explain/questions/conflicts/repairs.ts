@@ -18,6 +18,7 @@ import {
   hoursInWords,
   listInWords,
   percentInWords,
+  wholeInWords,
 } from '#units/in-words.js';
 import { amountOfTier } from '../../overview/tier-words.js';
 import { planMeasures } from '../common/plan-measures.js';
@@ -30,20 +31,37 @@ const ROUNDS = 25;
 const TIMED_ROUNDS = 2000;
 const MOST_SECONDS = 4;
 
+/** Share of the time left that the plans of all repairs may take. */
+const PRICING_SHARE = 0.9;
+
 /**
  * Works out each repair: what it lets go is aimed at as far as it can be, promises first, and what the
  * plan found then falls short by is the price. Cheapest first, by the shares given up.
  */
-export async function pricedRepairs(
-  asked: AskedOfCampus,
-  all: readonly Member[],
-  repairs: readonly (readonly Member[])[],
-): Promise<RepairRow[]> {
-  const orders = repairs.map((lets) => orderOf(asked, all, lets));
-  const answers = await asked.resolver.resolve(orders);
-  return repairs
-    .map((lets, i) => rowOf(asked.campus, lets, answers[i]?.plan))
+export async function pricedRepairs(asked: AskedOfCampus, of: ToPrice): Promise<RepairRow[]> {
+  const answers = await asked.resolver.resolve(of.repairs.map((lets) => orderOf(asked, of, lets)));
+  return of.repairs
+    .map((lets, i) => cheapest(asked.campus, lets, [answers[i]?.plan, of.planOf(lets)]))
     .sort((a, b) => total(a) - total(b));
+}
+
+/** Priced by the plan that gives up least of those found: the best one may well ask for more. */
+function cheapest(
+  campus: Campus,
+  lets: readonly Member[],
+  plans: readonly (Plan | undefined)[],
+): RepairRow {
+  const found = plans.filter((plan) => plan !== undefined);
+  const [first, ...others] = found.map((plan) => rowOf(campus, lets, plan));
+  if (!first) return rowOf(campus, lets, undefined);
+  return others.reduce((least, row) => (total(row) < total(least) ? row : least), first);
+}
+
+interface ToPrice {
+  readonly all: readonly Member[];
+  readonly repairs: readonly (readonly Member[])[];
+  /** The plan by which it was found that one exists with these let go. */
+  readonly planOf: (lets: readonly Member[]) => Plan | undefined;
 }
 
 function total({ prices }: RepairRow): number {
@@ -52,15 +70,19 @@ function total({ prices }: RepairRow): number {
 
 function orderOf(
   { campus, seed, resolver }: AskedOfCampus,
-  all: readonly Member[],
+  { all, repairs, planOf }: ToPrice,
   lets: readonly Member[],
 ): ResolveOrder {
-  const timed = Number.isFinite(resolver.secondsLeft());
+  const left = resolver.secondsLeft();
+  const timed = Number.isFinite(left);
+  const each = (left * PRICING_SHARE * resolver.parallel) / repairs.length;
+  const start = planOf(lets)?.decisions;
   return {
     campus: repaired(campus, all, lets),
+    ...(start ? { start } : {}),
     seed,
     effort: { kind: 'rounds', rounds: timed ? TIMED_ROUNDS : ROUNDS },
-    ...(timed ? { seconds: MOST_SECONDS } : {}),
+    ...(timed ? { seconds: Math.min(MOST_SECONDS, each) } : {}),
     wish: 'best',
   };
 }
@@ -100,8 +122,14 @@ function letGo({ kind, id, name }: ConflictMember): string {
   if (id === 'frozen-years') return `the ${name} are open again`;
   return kind === 'commitment'
     ? `“${name}” is an aim and not binding`
-    : `more than the limit on ${name} is found`;
+    : (MORE_FOUND[id] ?? `more than the limit on ${name} is found`);
 }
+
+const MORE_FOUND: Readonly<Record<string, string>> = {
+  money: 'more money is found than the funds hold',
+  labor: 'more hours of work are found than the people there are have',
+  compost: 'more compost is found than is made and bought',
+};
 
 function priceOf(campus: Campus, member: Member, plan: Plan): RepairPrice {
   return member.kind === 'commitment'
@@ -125,8 +153,13 @@ function shortOf(
   if (amount === 0) return 'the plan found keeps it all the same';
   if (test.kind === 'only-build-types')
     return `${counted(amount, 'site is', 'sites are')} of other build types`;
-  const missing = amountOfTier(unit, amount);
-  return whole > 0 ? `${missing} missing of ${amountOfTier(unit, whole)}` : `${missing} missing`;
+  if (test.kind === 'no-new-positions-before')
+    return `${counted(amount, 'position starts', 'positions start')} sooner`;
+  if (test.kind === 'no-unserved-care') return `${hoursInWords(amount)} of care left undone`;
+  if (amount >= whole && whole > 0) return 'the plan found does not keep it at all';
+  return whole > 0
+    ? `${wholeInWords(amount)} of ${amountOfTier(unit, whole)} missing`
+    : `${amountOfTier(unit, amount)} missing`;
 }
 
 /** What the decisions of a plan ask for beyond a limit of the campus as it is. */

@@ -57,11 +57,7 @@ function ampleLabor(campus: Campus, has: (season: string) => boolean): Campus {
 }
 
 function ampleCare(campus: Campus): Campus {
-  const ample = withAmpleLabor(campus);
-  const pools = ample.pools.map((pool) =>
-    pool.id === 'ample-labor' ? { ...pool, tasks: CARE_ONLY } : pool,
-  );
-  return { ...ample, pools };
+  return withAmpleLabor(campus, { tasks: CARE_ONLY });
 }
 
 /** None bought; the yard stays as it is. */
