@@ -21,6 +21,8 @@ const nasty = fc.constantFrom(
   '\u007f\u000e',
   '\u{10fffe}\u0001',
   '\uffff',
+  'toString',
+  '__proto__',
 );
 /** No NUL: it marks a table that is not in UTF-8, which is refused as a whole. */
 const anyText = fc

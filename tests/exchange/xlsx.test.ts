@@ -7,7 +7,18 @@ import { unpack } from '#exchange/zip/unpack.js';
 import { demoFile, dryRun, exported } from '../support/exchange/merged.js';
 
 const head = (header: string) => ({ header, unit: '', meaning: '' });
-const texts = ['=1+1', 'x\u000by', 'a\r\nb', '_x000D_', ' lead', 'Ünï 😀', "'", '<&>"'];
+const texts = [
+  '=1+1',
+  'x\u000by',
+  'a\r\nb',
+  '_x000D_',
+  ' lead',
+  'Ünï 😀',
+  "'",
+  '<&>"',
+  'toString',
+  '__proto__',
+];
 
 describe('a workbook', () => {
   test('that we write is read by another library as the same cells, none of them a formula', async () => {
@@ -25,6 +36,7 @@ describe('a workbook', () => {
     expect(theirs[1]).toEqual(["'=1+1", 0.1]);
     expect(theirs.slice(1).map((row) => row[1])).toEqual(rows.map((row) => row[1]));
     expect(theirs[6]?.[0]).toBe('Ünï 😀');
+    expect(theirs.slice(-2).map((row) => row[0])).toEqual(['toString', '__proto__']);
     const parts = unpack(bytes);
     if (!parts.ok) throw new Error('it was packed a moment ago');
     const ours = await readXlsx(parts.files);

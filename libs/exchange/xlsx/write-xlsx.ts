@@ -2,7 +2,7 @@ import writeSheets from 'write-excel-file/node';
 import { MOST_SHEET_CELL_CHARACTERS } from '../limits.js';
 import { guarded } from '../table/formula-guard.js';
 import { cellText, type Cell, type Table } from '../table/table.js';
-import { toXstring } from './xlsx-text.js';
+import { toXstring, withFirstEscaped } from './xlsx-text.js';
 
 /**
  * Tables as the sheets of one workbook (ISO/IEC 29500), headers bold and standing still. Numbers are
@@ -22,11 +22,15 @@ export async function writeXlsx(tables: readonly Table[]): Promise<Uint8Array> {
   return new Uint8Array(await writeSheets(sheets).toBuffer());
 }
 
+/**
+ * The writer looks a text up in a plain object, where every object's own `toString` and the like seem to
+ * be there already: such a text is escaped, so that it is none of them.
+ */
 function sheetCell(cell: Cell) {
   if (typeof cell !== 'string') return cell;
   const value = toXstring(guarded(cell));
   if (value === '' || value.length > MOST_SHEET_CELL_CHARACTERS) return null;
-  return { value, type: String };
+  return { value: value in {} ? withFirstEscaped(value) : value, type: String };
 }
 
 const NARROWEST = 8;

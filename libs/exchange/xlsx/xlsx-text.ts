@@ -12,6 +12,11 @@ export function toXstring(text: string): string {
     .replace(LOST_IN_XML, escaped);
 }
 
+/** The same text to whoever reads it, written otherwise. */
+export function withFirstEscaped(text: string): string {
+  return `${escaped(text.slice(0, 1))}${text.slice(1)}`;
+}
+
 function escaped(character: string): string {
   return Array.from({ length: character.length }, (_, i) => {
     const unit = character.charCodeAt(i).toString(16).toUpperCase().padStart(4, '0');
