@@ -13,11 +13,16 @@ export const fileExchange: Exchange = {
     return {
       ...reading,
       document: document as JsonDocument,
-      plans: new Map([...plans].map(([name, plan]) => [name, plan as unknown as JsonDocument])),
+      plans: plans.map(({ file, ...plan }) => (file ? { ...plan, document: file } : plan)),
     };
   },
-  write: ({ campus, plan, ...wish }) =>
-    exportFile({ ...wish, file: campusFileOf(campus), plan: plan && planFileOf(plan) }),
+  write: ({ bundled = new Map<string, JsonDocument>(), campus, plan, ...wish }) =>
+    exportFile({
+      ...wish,
+      file: campusFileOf(campus),
+      plan: plan && planFileOf(plan),
+      bundled: new Map([...bundled].map(([name, kept]) => [name, planFileOf(kept)])),
+    }),
 };
 
 /** Throws where a document that was judged before it was kept no longer reads. */

@@ -33,7 +33,7 @@ export const threadSolving: Solving = {
 function settingsOf({ seed, limits }: SolveJob): SolveSettings {
   return {
     seed,
-    seconds: limits.seconds,
+    ...(limits.seconds === null ? {} : { seconds: limits.seconds }),
     ...(limits.work === null ? {} : { work: limits.work }),
     ...(limits.gap === null ? {} : { gap: limits.gap }),
   };

@@ -1,4 +1,4 @@
-import type { ImportReport, ImportRow } from '#contracts/http/imports.js';
+import type { ImportPlan, ImportReport, ImportRow } from '#contracts/http/imports.js';
 import { counted, problemLines } from './problem-lines.js';
 
 interface Told {
@@ -16,6 +16,7 @@ export function importLines(report: ImportReport, { apply, saved }: Told): strin
   return [
     ...problemLines(report.problems),
     ...shown.flatMap(rowLines),
+    ...report.plans.flatMap(planLines),
     countsLine(report),
     endLine(report, apply),
     ...saved.map((path) => `Saved ${path}`),
@@ -28,6 +29,11 @@ function rowLines({ changes, outcome, place, problems, record }: ImportRow): str
     ...changes.map(({ field, from, to }) => `  ${field}: ${shownValue(from)} -> ${shownValue(to)}`),
     ...problemLines(problems).map((line) => line.replace(` ${record}, `, ' ')),
   ];
+}
+
+function planLines({ name, outcome, problems }: ImportPlan): string[] {
+  const said = outcome === 'rejected' ? 'left out' : 'passes its checks';
+  return [`plan ${name}: ${said}`, ...problemLines(problems)];
 }
 
 function shownValue(text: string): string {

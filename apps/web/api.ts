@@ -23,7 +23,10 @@ export type PartSaved = Schemas['PartSaved'];
 export type Decision = Schemas['Decision'];
 export type NewDecision = Schemas['NewDecision'];
 export type ImportPreview = Schemas['ImportPreview'];
+export type ImportApplied = Schemas['ImportApplied'];
 export type ImportRow = Schemas['ImportRow'];
+export type ImportPlan = Schemas['ImportPlan'];
+export type BroughtPlan = ImportApplied['broughtPlans'][number];
 export type Explanation = Schemas['Explanation'];
 export type Question = Schemas['Question'];
 export type SiteSuitability = Schemas['SiteSuitability'];
@@ -108,7 +111,7 @@ export const api = {
     );
   },
 
-  /** What a file (CSV, workbook, GeoJSON) would change; nothing is saved. */
+  /** What a file (CSV, workbook, GeoJSON, bundle) would change; nothing is saved. */
   dryRun: (id: string, file: Blob): Promise<ImportPreview> =>
     answer(client.POST('/api/campuses/{id}/imports', { ...to({ id }), ...fileBody(file) })),
 

@@ -35,7 +35,10 @@ export const strings = {
   dataOf: (date: string): string => `Campus data of ${date}`,
   chooseCampus: 'Campus',
   choosePlan: 'Plan',
-  planSolvedAt: (moment: string): string => `Solved ${moment}`,
+  planFrom: {
+    solved: (moment: string): string => `Solved ${moment}`,
+    bundle: (moment: string): string => `From a bundle, ${moment}`,
+  },
   contents: 'On this page',
   advice: 'A solver’s plan is advice: people who know the ground decide.',
 
@@ -832,8 +835,12 @@ export const strings = {
       'There is one plan so far. Solve again, or try a change under “Plan”, and the two can be compared here.',
     compareWith: 'Compare the plan on the page with',
     choosePlan: 'Choose a plan',
-    planOf: (moment: string, version: number): string =>
-      `solved ${moment}, campus version ${version}`,
+    planOf: {
+      solved: (moment: string, version: number): string =>
+        `solved ${moment}, campus version ${version}`,
+      bundle: (moment: string, version: number): string =>
+        `from a bundle, ${moment}, campus version ${version}`,
+    },
     thisPlan: 'This plan',
     otherPlan: 'The other plan',
     compareCaption: 'Only what is different between the two plans',
@@ -874,13 +881,28 @@ export const strings = {
     added: (name: string): string => `${name} is loaded.`,
     notJson: 'This file is not JSON. Choose the campus file itself, not a PDF or a workbook.',
     toFirstPlan: 'Make its first plan',
-    importSites: 'Bring your own sites',
+    importSites: 'Bring your own sites, or a campus bundle',
     importLead:
-      'A CSV file, a workbook (XLSX) or GeoJSON. First comes a dry run that tells what each row would do; nothing is saved until you say so, and then all of it or nothing.',
+      'Sites as a CSV file, a workbook (XLSX) or GeoJSON; or a bundle (ZIP), which puts this campus and its plans back as they were saved. First comes a dry run that tells what each row would do; nothing is saved until you say so, and then all of it or nothing.',
     importColumns:
       'To begin, download the sites of this campus in the same form, and change or add rows:',
     exports: { csv: 'CSV', xlsx: 'workbook', geojson: 'GeoJSON' },
-    importFile: 'File with sites',
+    bundle: {
+      keep: 'To keep a copy of this campus, or hand it over, download it with all plans made from its present state:',
+      download: 'campus bundle',
+      plans: 'Plans in the bundle',
+      outcomes: {
+        new: (name: string): string =>
+          `${name}: comes in if it passes the checks of the campus; they are made when you save.`,
+        unchanged: (name: string): string => `${name}: is here already and stays as it is.`,
+        rejected: (name: string): string => `${name}: is left out.`,
+      },
+      checking: (name: string): string => `${name}: being checked.`,
+      kept: (name: string): string => `${name}: passed every check and is kept.`,
+      refused: (name: string): string => `${name}: not kept.`,
+      show: 'Show it',
+    },
+    importFile: 'File with sites, or a bundle',
     dryRunning: 'Reading the file; nothing is saved.',
     dryRunDone: (name: string, counts: string): string => `Dry run of ${name}: ${counts}.`,
     count: {
@@ -890,12 +912,15 @@ export const strings = {
       removed: (n: number): string => `${wholeNumber(n)} removed`,
       rejected: (n: number): string => `${wholeNumber(n)} to mend`,
     },
-    canApply: 'Every row can be taken.',
+    canApply: 'All of it can be taken.',
     cannotApply:
       'Nothing can be saved while a row is to be mended. Correct the rows in the file and choose it again.',
     apply: 'Save these sites',
+    applyBundle: 'Save what the bundle holds',
     applied: (version: number): string =>
       `Saved as version ${wholeNumber(version)} of the campus. Solve again to plan with it.`,
+    appliedBundle: (version: number): string =>
+      `The campus is now as in the bundle, at version ${wholeNumber(version)}.`,
     importCaption: 'What the file would do, row by row',
     importPlace: 'Where',
     importRecord: 'Record',

@@ -21,8 +21,8 @@ export interface ExportWish {
   readonly format: ExportFormat;
   readonly file: CampusFile;
   readonly plan?: PlanFile | undefined;
-  /** Name of the plan in a bundle. */
-  readonly planName?: string | undefined;
+  /** Plans of a bundle by name. Left out: none. */
+  readonly bundled?: ReadonlyMap<string, PlanFile> | undefined;
   /** The one table of a CSV file. */
   readonly table: ExportTable;
   /** Work year of a calendar, such as `FY2028`. Left out: the first year of the plan. */
@@ -75,8 +75,8 @@ export async function exportFile(wish: ExportWish): Promise<Export> {
     }
     case 'bundle': {
       if (audience === 'public') return { ok: false, refusal: 'not-public' };
-      const plans = new Map(plan ? [[wish.planName ?? 'plan', plan]] : []);
-      return named('bundle.zip', 'application/zip', writeBundle(file, plans));
+      const bytes = writeBundle(file, wish.bundled ?? new Map<string, never>());
+      return named('bundle.zip', 'application/zip', bytes);
     }
   }
 }

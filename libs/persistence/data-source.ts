@@ -9,6 +9,7 @@ import { SolveRequestEntity } from './entities/solve-request.entity.js';
 import { FirstTables1700000000000 } from './migrations/1700000000000-first-tables.js';
 import { StartsAndDecisions1700000000001 } from './migrations/1700000000001-starts-and-decisions.js';
 import { Explanations1700000000002 } from './migrations/1700000000002-explanations.js';
+import { PlansByBundle1700000000003 } from './migrations/1700000000003-plans-by-bundle.js';
 
 /** Few on purpose: the embedded store works on one statement at a time anyway. */
 const connectionsPerProcess = 4;
@@ -31,6 +32,7 @@ export function dataSourceFor(url: string): DataSource {
       FirstTables1700000000000,
       StartsAndDecisions1700000000001,
       Explanations1700000000002,
+      PlansByBundle1700000000003,
     ],
     synchronize: false,
     installExtensions: false,

@@ -29,6 +29,8 @@ export interface SolveRequest {
   readonly limits: SolveLimits;
   /** The earlier plan that it begins from. */
   readonly startFromPlan: string | null;
+  /** Name of a plan that came in by a bundle: it is checked and kept. Null: the campus is solved. */
+  readonly broughtPlan: string | null;
   readonly state: SolveState;
   readonly progress: SolveProgress | null;
   /** Times a worker took the request, without those that gave it back on an orderly stop. */

@@ -1,5 +1,7 @@
+import { counted, wholeInWords } from '#units/in-words.js';
 import { commitmentShortfall } from './commitment-shortfall.js';
 import type { Check } from './check.js';
+import type { Shortfall } from './shortfall.js';
 
 /** A binding promise is kept whole. */
 export const checkBindingCommitments: Check = (campus, plan) =>
@@ -10,5 +12,23 @@ export const checkBindingCommitments: Check = (campus, plan) =>
     .map(({ commitment, short }) => ({
       rule: commitment.test.kind,
       record: commitment.id,
-      message: `the binding commitment "${commitment.name}" is not kept: ${short.amount} ${short.unit} short${short.where.length > 0 ? ` (${short.where.join(', ')})` : ''}`,
+      message: `the binding commitment "${commitment.name}" is not kept: ${shortInWords(short)}`,
     }));
+
+function shortInWords({ amount, unit, where }: Shortfall): string {
+  const places = where.length > 0 ? ` (${where.join(', ')})` : '';
+  return `${amountInWords(amount, unit)} short${places}`;
+}
+
+function amountInWords(amount: number, unit: Shortfall['unit']): string {
+  switch (unit) {
+    case 'sites':
+      return counted(amount, 'site');
+    case 'positions':
+      return counted(amount, 'position');
+    case 'square feet':
+      return `${wholeInWords(amount)} sq ft`;
+    case 'hundredths of an hour':
+      return `${(amount / 100).toFixed(2)} h`;
+  }
+}

@@ -20,7 +20,7 @@ describe.each(databasesUnderTest())('questions about plans on the $name', (kind)
     const { lease } = (await store.queue.take())!;
     const plan = {
       ...{ id: planId, campusId, campusVersion: 1, seed: 1, limits, solverVersion: 'test' },
-      ...{ ending: 'proven' as const, plan: {}, overview: {} },
+      ...{ ending: 'proven' as const, origin: 'solved' as const, plan: {}, overview: {} },
     };
     await store.queue.finish(lease, { kind: 'solved', ending: 'proven', plan });
   });

@@ -24,7 +24,7 @@ describe.each(databasesUnderTest())('tables on the $name', (kind) => {
 
   test('several processes that start at once bring the tables up to date once', async () => {
     await migrate(source);
-    expect(await source.query('SELECT name FROM migrations')).toHaveLength(3);
+    expect(await source.query('SELECT name FROM migrations')).toHaveLength(4);
     const { id } = await opened[0]!.campuses.add({ name: 'A', document: {} });
     expect(await opened[2]!.campuses.load(id)).not.toBeNull();
   });
@@ -43,7 +43,13 @@ describe.each(databasesUnderTest())('tables on the $name', (kind) => {
     const taken = await queue.take();
     const plan = {
       ...{ id: randomUUID(), campusId: id, campusVersion: 1, seed: 1, limits },
-      ...{ solverVersion: 'test', ending: 'proven' as const, plan: {}, overview: {} },
+      ...{
+        solverVersion: 'test',
+        ending: 'proven' as const,
+        origin: 'solved' as const,
+        plan: {},
+        overview: {},
+      },
     };
     await queue.finish(taken!.lease, { kind: 'solved', ending: 'proven', plan });
     for (const table of ['plan', 'campus_version']) {

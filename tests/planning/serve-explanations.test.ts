@@ -16,7 +16,7 @@ async function served(explaining: Explaining) {
   const planId = randomUUID();
   const plan = {
     ...{ id: planId, campusId, campusVersion: 1, seed: 1, limits, solverVersion: 'test' },
-    ...{ ending: 'proven' as const, plan: { of: 'plan' }, overview: {} },
+    ...{ ending: 'proven' as const, origin: 'solved' as const, plan: { of: 'plan' }, overview: {} },
   };
   await store.queue.finish(lease, { kind: 'solved', ending: 'proven', plan });
   const stopping = new AbortController();

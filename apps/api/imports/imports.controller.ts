@@ -70,7 +70,8 @@ export class ImportsController {
       throw new ProblemError('import-rejected', 'Nothing was saved.', { problems: all });
     }
     if (outcome.kind !== 'applied') return savedOrProblem(outcome);
-    return { campusVersion: outcome.version, report: outcome.report };
+    const { broughtPlans, report, version } = outcome;
+    return { campusVersion: version, report, broughtPlans: [...broughtPlans] };
   }
 }
 

@@ -3,9 +3,10 @@ import type { PlanSummary, StoredPlan } from '#planning/ports/plan-store.js';
 import { ProblemError } from '../problems/problem-error.js';
 
 export function planSummaryReplyOf(plan: PlanSummary): PlanSummaryReply {
-  const { id, campusId, campusVersion, seed, solverVersion, limits, ending, solvedAt } = plan;
+  const { id, campusId, campusVersion, seed, solverVersion, limits, ending, origin, solvedAt } =
+    plan;
   return {
-    ...{ id, campusId, campusVersion, seed, solverVersion, ending },
+    ...{ id, campusId, campusVersion, seed, solverVersion, ending, origin },
     limits: { ...limits },
     solvedAt: solvedAt.toISOString(),
   };

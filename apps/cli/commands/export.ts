@@ -33,7 +33,7 @@ export async function exportCampus(
     ...{ format, table, audience, year },
     campus: input.document as JsonDocument,
     plan,
-    planName: files.plan && planNameOf(files.plan),
+    bundled: new Map(plan && files.plan ? [[planNameOf(files.plan), plan]] : []),
   });
   if (!answer.ok) throw new CommandFailure(EXIT.badInput, [REFUSALS[answer.refusal]]);
   const { bytes, mediaType } = answer.exported;

@@ -1754,6 +1754,8 @@ export interface components {
             /** @description No row is rejected, and the campus stays sound */
             canApply: boolean;
             rows: components["schemas"]["ImportRow"][];
+            /** @description Plans that a bundle holds. One that is rejected keeps nothing else from being saved. */
+            plans: components["schemas"]["ImportPlan"][];
             /** @description Problems of the file as a whole */
             problems: components["schemas"]["Problem"][];
         };
@@ -1776,10 +1778,27 @@ export interface components {
             from: string;
             to: string;
         };
+        ImportPlan: {
+            /** @description As the bundle names it */
+            name: string;
+            /**
+             * @description new: it is checked and then kept; unchanged: it is here already
+             * @enum {string}
+             */
+            outcome: "new" | "unchanged" | "rejected";
+            /** @description Why it is rejected */
+            problems: components["schemas"]["Problem"][];
+        };
         ImportApplied: {
             /** @description The same as before if nothing changed */
             campusVersion: number;
             report: components["schemas"]["ImportReport"];
+            /** @description Plans that are being checked; each can be followed like a solve */
+            broughtPlans: {
+                name: string;
+                /** Format: uuid */
+                solveId: string;
+            }[];
         };
         PlanList: {
             plans: components["schemas"]["PlanSummary"][];
@@ -1795,13 +1814,19 @@ export interface components {
             limits: components["schemas"]["SolveLimits"];
             ending: components["schemas"]["Ending"];
             /**
+             * @description Solved here, or brought in with a bundle and verified
+             * @enum {string}
+             */
+            origin: "solved" | "bundle";
+            /**
              * Format: date-time
-             * @description UTC
+             * @description When it was stored: solved, or brought in
              */
             solvedAt: string;
         };
         SolveLimits: {
-            seconds: number;
+            /** @description Null: a plan that came in by a bundle states none */
+            seconds: number | null;
             work: number | null;
             /** @description Share: 0.03 is 3 percent */
             gap: number | null;
@@ -1819,8 +1844,13 @@ export interface components {
             limits: components["schemas"]["SolveLimits"];
             ending: components["schemas"]["Ending"];
             /**
+             * @description Solved here, or brought in with a bundle and verified
+             * @enum {string}
+             */
+            origin: "solved" | "bundle";
+            /**
              * Format: date-time
-             * @description UTC
+             * @description When it was stored: solved, or brought in
              */
             solvedAt: string;
             /** @description The plan file */
@@ -1906,6 +1936,8 @@ export interface components {
             limits: components["schemas"]["SolveLimits"];
             /** Format: uuid */
             startFromPlan: string | null;
+            /** @description A plan of this name in a bundle is checked and kept; null: the campus is solved */
+            broughtPlan: string | null;
             /** @enum {string} */
             state: "queued" | "solving" | "done" | "failed" | "cancelled";
             progress: components["schemas"]["SolveProgress"] | null;
@@ -2598,7 +2630,7 @@ export interface operations {
     ExportsController_read: {
         parameters: {
             query?: {
-                /** @description Left out: the campus without a plan */
+                /** @description Left out: a bundle holds all plans of the newest version, other files none */
                 plan?: string;
                 /** @description The one table of a CSV file; a workbook holds all of them */
                 table?: "sites" | "schedule" | "care-hours" | "ledger" | "dictionary";

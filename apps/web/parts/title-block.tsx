@@ -57,9 +57,9 @@ function Choosers({ content, goTo }: ChoosersProps): ReactNode {
         <Chooser
           label={strings.choosePlan}
           value={shown.id}
-          options={plans.map(({ id, solvedAt }) => [
+          options={plans.map(({ id, origin, solvedAt }) => [
             id,
-            strings.planSolvedAt(momentInWords(solvedAt)),
+            strings.planFrom[origin](momentInWords(solvedAt)),
           ])}
           onChoose={(planId) => goTo({ campusId: campus.id, planId })}
         />

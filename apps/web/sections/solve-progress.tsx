@@ -11,14 +11,15 @@ const words = strings.solve;
 export function SolveProgressView({ control }: { readonly control: SolveControl }): ReactNode {
   const { solve, isCancelling, isOutOfTouch, cancel } = control;
   const progress = solve?.progress ?? null;
+  const seconds = solve?.limits.seconds ?? null;
   return (
     <div className="progress">
       <p role="status">{statusOf(control)}</p>
-      {solve !== null && (
+      {seconds !== null && (
         <progress
           aria-label={words.progressLabel}
-          max={solve.limits.seconds}
-          value={Math.min(solve.limits.seconds, progress?.elapsedSeconds ?? 0)}
+          max={seconds}
+          value={Math.min(seconds, progress?.elapsedSeconds ?? 0)}
         />
       )}
       {progress !== null && <Figures progress={progress} />}

@@ -21,7 +21,7 @@ export interface CampusOnDesk {
   readonly campus: CampusSummary;
   /** Newest first. */
   readonly plans: readonly PlanSummary[];
-  /** The solve asked for last, finished or not. */
+  /** The solve asked for last, finished or not; a plan that was brought in is none. */
   readonly lastSolve: Solve | null;
 }
 
@@ -60,7 +60,8 @@ async function findPlan(address: PlanAddress): Promise<DeskContent> {
     campuses.find(({ id }) => id === address.campusId) ?? (await firstWithPlan(campuses));
   if (campus === undefined) return { kind: 'no-campus' };
   const [plans, solves] = await Promise.all([api.plans(campus.id), api.solves(campus.id)]);
-  const onDesk = { campuses, campus, plans, lastSolve: solves[0] ?? null };
+  const lastSolve = solves.find(({ broughtPlan }) => broughtPlan === null);
+  const onDesk = { campuses, campus, plans, lastSolve: lastSolve ?? null };
   if (address.planId !== null && plans.every(({ id }) => id !== address.planId)) {
     return { kind: 'missing-plan' };
   }

@@ -6,7 +6,9 @@ export const exportTables = ['sites', 'schedule', 'care-hours', 'ledger', 'dicti
 export const exportParams = z.strictObject({ id: z.uuid(), format: z.enum(exportFormats) });
 
 export const exportQuery = z.strictObject({
-  plan: z.uuid().optional().meta({ description: 'Left out: the campus without a plan' }),
+  plan: z.uuid().optional().meta({
+    description: 'Left out: a bundle holds all plans of the newest version, other files none',
+  }),
   table: z
     .enum(exportTables)
     .default('sites')

@@ -26,6 +26,16 @@ const importRow = z
   })
   .meta({ id: 'ImportRow' });
 
+const importPlan = z
+  .strictObject({
+    name: z.string().meta({ description: 'As the bundle names it' }),
+    outcome: z
+      .enum(['new', 'unchanged', 'rejected'])
+      .meta({ description: 'new: it is checked and then kept; unchanged: it is here already' }),
+    problems: z.array(problemSchema).meta({ description: 'Why it is rejected' }),
+  })
+  .meta({ id: 'ImportPlan' });
+
 const count = z.int().min(0);
 
 export const importReport = z
@@ -41,6 +51,10 @@ export const importReport = z
     /** An import is of one piece: nothing is saved while a row is rejected. */
     canApply: z.boolean().meta({ description: 'No row is rejected, and the campus stays sound' }),
     rows: z.array(importRow),
+    plans: z.array(importPlan).meta({
+      description:
+        'Plans that a bundle holds. One that is rejected keeps nothing else from being saved.',
+    }),
     problems: z.array(problemSchema).meta({ description: 'Problems of the file as a whole' }),
   })
   .meta({ id: 'ImportReport' });
@@ -57,6 +71,9 @@ export const importAppliedReply = z
   .strictObject({
     campusVersion: z.int().min(1).meta({ description: 'The same as before if nothing changed' }),
     report: importReport,
+    broughtPlans: z
+      .array(z.strictObject({ name: z.string(), solveId: z.uuid() }))
+      .meta({ description: 'Plans that are being checked; each can be followed like a solve' }),
   })
   .meta({ id: 'ImportApplied' });
 
@@ -66,5 +83,6 @@ export const importTokenParams = z.strictObject({
 });
 
 export type ImportReport = z.infer<typeof importReport>;
+export type ImportPlan = z.infer<typeof importPlan>;
 export type ImportRow = z.infer<typeof importRow>;
 export type ImportChange = z.infer<typeof importChange>;

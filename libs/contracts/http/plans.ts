@@ -10,7 +10,10 @@ const summary = {
   solverVersion: z.string(),
   limits: solveLimitsSchema,
   ending: endingSchema,
-  solvedAt: timestamp,
+  origin: z
+    .enum(['solved', 'bundle'])
+    .meta({ description: 'Solved here, or brought in with a bundle and verified' }),
+  solvedAt: timestamp.meta({ description: 'When it was stored: solved, or brought in' }),
 };
 
 export const planSummaryReply = z.strictObject(summary).meta({ id: 'PlanSummary' });

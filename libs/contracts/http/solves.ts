@@ -6,7 +6,11 @@ const longestSolve = 4 * 60 * 60;
 
 const limits = z
   .strictObject({
-    seconds: z.number().gt(0).max(longestSolve),
+    seconds: z
+      .number()
+      .gt(0)
+      .nullable()
+      .meta({ description: 'Null: a plan that came in by a bundle states none' }),
     work: z.number().gt(0).nullable(),
     gap: z.number().min(0).max(1).nullable().meta({ description: 'Share: 0.03 is 3 percent' }),
   })
@@ -67,6 +71,10 @@ export const solveReply = z
     seed: z.int(),
     limits,
     startFromPlan: z.uuid().nullable(),
+    broughtPlan: z.string().nullable().meta({
+      description:
+        'A plan of this name in a bundle is checked and kept; null: the campus is solved',
+    }),
     state: z.enum(['queued', 'solving', 'done', 'failed', 'cancelled']),
     progress: progress.nullable(),
     attempts: z.int().min(0),

@@ -47,7 +47,7 @@ function startsWith(bytes: Uint8Array, start: readonly number[]): boolean {
 const NOTHING = {
   rows: [],
   fieldNames: new Map<string, string>(),
-  plans: new Map<string, never>(),
+  plans: [],
 };
 
 function refused(campus: CampusFile, format: ImportFormat, problems: readonly Problem[]): Import {
@@ -61,9 +61,8 @@ async function readArchive(bytes: Uint8Array, campus: CampusFile): Promise<Impor
   const isBundle = unpacking.files.has(MANIFEST_NAME);
   const bundle = readBundle(unpacking.files);
   if (!bundle.ok) return refused(campus, isBundle ? 'bundle' : 'unknown', bundle.problems);
-  const { plans, warnings } = bundle;
   const whole = wholeCampus(campus, bundle.campus, 'bundle');
-  return hasErrors(whole.problems) ? whole : { ...whole, plans, problems: warnings };
+  return hasErrors(whole.problems) ? whole : { ...whole, plans: bundle.plans };
 }
 
 async function readWorkbook(

@@ -14,6 +14,13 @@ export interface RecordDraft {
   readonly problems: readonly Problem[];
 }
 
+/** A plan file that a bundle holds; without a file where it could not be read. */
+export interface PlanDraft {
+  readonly name: string;
+  readonly file?: PlanFile;
+  readonly problems: readonly Problem[];
+}
+
 /** A file set against a campus: what the campus would become, record by record. */
 export interface Import {
   readonly format: ImportFormat;
@@ -24,6 +31,6 @@ export interface Import {
   readonly problems: readonly Problem[];
   /** What the file calls the fields of a campus file, by their path; others have their own name. */
   readonly fieldNames: ReadonlyMap<string, string>;
-  /** Plans that a bundle holds, by name. */
-  readonly plans: ReadonlyMap<string, PlanFile>;
+  /** Plans that a bundle holds. */
+  readonly plans: readonly PlanDraft[];
 }

@@ -15,8 +15,9 @@ export class PlanEntity {
   @Column({ type: 'integer' })
   seed!: number;
 
-  @Column({ name: 'limit_seconds', type: 'double precision' })
-  limitSeconds!: number;
+  /** Null only for a plan that came in by a bundle and states none. */
+  @Column({ name: 'limit_seconds', type: 'double precision', nullable: true })
+  limitSeconds!: number | null;
 
   @Column({ name: 'limit_work', type: 'double precision', nullable: true })
   limitWork!: number | null;
@@ -29,6 +30,9 @@ export class PlanEntity {
 
   @Column({ type: 'text' })
   ending!: string;
+
+  @Column({ type: 'text' })
+  origin!: string;
 
   /** JSON as text, byte for byte as solved. */
   @Column({ type: 'text' })

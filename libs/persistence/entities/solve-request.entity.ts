@@ -17,8 +17,9 @@ export class SolveRequestEntity {
   @Column({ type: 'integer' })
   seed!: number;
 
-  @Column({ name: 'limit_seconds', type: 'double precision' })
-  limitSeconds!: number;
+  /** Null only for a plan that came in by a bundle and states none. */
+  @Column({ name: 'limit_seconds', type: 'double precision', nullable: true })
+  limitSeconds!: number | null;
 
   @Column({ name: 'limit_work', type: 'double precision', nullable: true })
   limitWork!: number | null;
@@ -28,6 +29,13 @@ export class SolveRequestEntity {
 
   @Column({ name: 'start_from_plan', type: 'uuid', nullable: true })
   startFromPlan!: string | null;
+
+  @Column({ name: 'brought_name', type: 'text', nullable: true })
+  broughtName!: string | null;
+
+  /** A plan file as JSON text; read only by who takes the request, since it is long. */
+  @Column({ name: 'brought_plan', type: 'text', nullable: true, select: false })
+  broughtPlan!: string | null;
 
   @Column({ type: 'text' })
   state!: string;

@@ -27,6 +27,10 @@ export function closingColumns(closing: SolveClosing, finishedAt: Date): Closing
       const { ending, plan } = closing;
       return { ...open, state: stateAfter(ending), ending, planId: plan.id, problem: null };
     }
+    case 'brought-in': {
+      const { ending, id } = closing.plan;
+      return { ...open, state: 'done', ending, planId: id, problem: null };
+    }
     case 'without-plan': {
       const { conflict, ending } = closing;
       return { ...open, state: stateAfter(ending), ending, conflict: [...conflict], problem: null };

@@ -8,17 +8,21 @@ import type {
   SolveClosing,
   SolveLease,
   SolveQueue,
+  TakenSolve,
 } from '#planning/ports/solve-queue.js';
 import type { SolveProgress, SolveRequest } from '#planning/solve-request.js';
 import type { Database } from '../database.js';
 import { PlanEntity } from '../entities/plan.entity.js';
 import { SolveRequestEntity } from '../entities/solve-request.entity.js';
+import { fromText } from '../stores/json-text.js';
 import { planRow } from '../stores/plan-rows.js';
 import { newSolveRequestRow, solveRequestOf } from '../stores/solve-request-rows.js';
 import { cancelRequest } from './cancel-request.js';
 import { closingColumns, leaseless } from './closing-columns.js';
 import type { JobBoard } from './job-board.js';
 import { recoverLapsed, repostLostJobs } from './recover-requests.js';
+
+type ClosingWithPlan = Extract<SolveClosing, { readonly plan: unknown }>;
 
 /** The queue of solves in PostgreSQL: the request is the truth, its job makes a worker look. */
 export class PostgresSolveQueue implements SolveQueue {
@@ -43,7 +47,7 @@ export class PostgresSolveQueue implements SolveQueue {
     });
   }
 
-  take(): Promise<{ lease: SolveLease; request: SolveRequest } | null> {
+  take(): Promise<TakenSolve | null> {
     return this.database.change('once', async (manager) => {
       for (;;) {
         const job = await this.jobs.take(manager);
@@ -74,9 +78,7 @@ export class PostgresSolveQueue implements SolveQueue {
     return this.database.change('repeatable', async (manager) => {
       const row = await lockHeld(manager, lease);
       if (row === null) return false;
-      if (closing.kind === 'solved') {
-        await manager.insert(PlanEntity, planRow(closing.plan, new Date()));
-      }
+      if ('plan' in closing) await storePlan(manager, closing);
       await manager.update(SolveRequestEntity, heldBy(lease), closingColumns(closing, new Date()));
       await this.jobs.complete(manager, row.jobId);
       return true;
@@ -126,11 +128,18 @@ function lockHeld(manager: EntityManager, lease: SolveLease): Promise<SolveReque
   });
 }
 
+/** The id of a plan that came in by a bundle is of what it says, so it may be here already. */
+async function storePlan(manager: EntityManager, closing: ClosingWithPlan): Promise<void> {
+  const insert = manager.createQueryBuilder().insert().into(PlanEntity);
+  const valued = insert.values(planRow(closing.plan, new Date()));
+  await (closing.kind === 'brought-in' ? valued.orIgnore() : valued).execute();
+}
+
 /** Takes the lease of the job's request. Null: the request no longer waits for this job. */
 async function claim(
   manager: EntityManager,
   job: { id: string; requestId: string },
-): Promise<{ lease: SolveLease; request: SolveRequest } | null> {
+): Promise<TakenSolve | null> {
   const holder = randomUUID();
   const claimed = await manager
     .createQueryBuilder()
@@ -145,6 +154,11 @@ async function claim(
     .where({ id: job.requestId, jobId: job.id, state: 'queued' })
     .execute();
   if (claimed.affected !== 1) return null;
-  const row = await manager.findOneByOrFail(SolveRequestEntity, { id: job.requestId });
-  return { lease: { requestId: row.id, holder }, request: solveRequestOf(row) };
+  const row = await manager
+    .createQueryBuilder(SolveRequestEntity, 'request')
+    .addSelect('request.broughtPlan')
+    .where({ id: job.requestId })
+    .getOneOrFail();
+  const brought = row.broughtPlan === null ? null : fromText(row.broughtPlan);
+  return { lease: { requestId: row.id, holder }, request: solveRequestOf(row), brought };
 }

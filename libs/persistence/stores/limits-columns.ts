@@ -2,7 +2,7 @@ import type { SolveLimits } from '#planning/solve-limits.js';
 
 /** The three columns that `plan` and `solve_request` keep the limits in. */
 export interface LimitsColumns {
-  readonly limitSeconds: number;
+  readonly limitSeconds: number | null;
   readonly limitWork: number | null;
   readonly limitGap: number | null;
 }

@@ -1,4 +1,4 @@
-import type { NewPlan, PlanSummary, StoredPlan } from '#planning/ports/plan-store.js';
+import type { NewPlan, PlanOrigin, PlanSummary, StoredPlan } from '#planning/ports/plan-store.js';
 import type { PlanEntity } from '../entities/plan.entity.js';
 import { fromText, toText } from './json-text.js';
 import { limitsColumns, limitsOf } from './limits-columns.js';
@@ -18,6 +18,8 @@ export function planSummary(row: PlanSummaryRow): PlanSummary {
     solverVersion,
     solvedAt,
     ending,
+    // A constraint holds the origin to these.
+    origin: row.origin as PlanOrigin,
     limits: limitsOf(row),
   };
 }

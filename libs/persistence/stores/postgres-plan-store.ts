@@ -13,6 +13,7 @@ const summaryColumns = {
   limitGap: true,
   solverVersion: true,
   ending: true,
+  origin: true,
   solvedAt: true,
 } as const;
 

@@ -2,6 +2,7 @@ import type { Problem } from '#domain/problem.js';
 import type { NewSolveRequest } from '#planning/ports/solve-queue.js';
 import type { SolveRequest, SolveState } from '#planning/solve-request.js';
 import type { SolveRequestEntity } from '../entities/solve-request.entity.js';
+import { toText } from './json-text.js';
 import { limitsColumns, limitsOf } from './limits-columns.js';
 import { solveEndingOf } from './solve-ending-column.js';
 
@@ -13,6 +14,7 @@ export function solveRequestOf(row: SolveRequestEntity): SolveRequest {
     ...{ requestedAt, startedAt, finishedAt },
     limits: limitsOf(row),
     startFromPlan: row.startFromPlan,
+    broughtPlan: row.broughtName,
     // A constraint holds the states to these.
     state: row.state as SolveState,
     progress: row.progress,
@@ -23,7 +25,7 @@ export function solveRequestOf(row: SolveRequestEntity): SolveRequest {
 }
 
 export function newSolveRequestRow(
-  { limits, startFromPlan, ...solvedFrom }: NewSolveRequest,
+  { brought, limits, startFromPlan, ...solvedFrom }: NewSolveRequest,
   keys: { id: string; jobId: string; requestedAt: Date },
 ): SolveRequestEntity {
   return {
@@ -31,6 +33,8 @@ export function newSolveRequestRow(
     ...keys,
     ...limitsColumns(limits),
     startFromPlan: startFromPlan ?? null,
+    broughtName: brought?.name ?? null,
+    broughtPlan: brought ? toText(brought.document) : null,
     state: 'queued',
     attempts: 0,
     cancelWanted: false,

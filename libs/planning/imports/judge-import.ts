@@ -3,6 +3,7 @@ import { anError, hasErrors, type Problem } from '#domain/problem.js';
 import type { Rings } from '#domain/site.js';
 import type { CampusReader } from '../ports/campus-reader.js';
 import type { FileReading, RecordReading } from '../ports/exchange.js';
+import { judgePlans } from './judge-plans.js';
 import { unitMixUp } from './unit-mix-up.js';
 
 /** Warnings of a campus that are more likely a slip when they come with an import. */
@@ -28,7 +29,8 @@ export function judgeImport(reading: FileReading, reader: CampusReader): ImportR
     else if (!own.some(({ field }) => field === problem.field)) own.push(atLeastSlip(problem));
   }
   const rows = reading.rows.map((row) => judgedRow(row, byRow.get(row) ?? [], reading));
-  return reportOf(format, rows, [...ofFile, ...unplaced.filter(isError)]);
+  const plans = judgePlans(reading);
+  return { ...reportOf(format, rows, [...ofFile, ...unplaced.filter(isError)]), plans };
 }
 
 function isError({ severity }: Problem): boolean {
@@ -109,10 +111,10 @@ function reportOf(
     rejected: count('rejected'),
   };
   const canApply = counts.rejected === 0 && !problems.some(isError);
-  return { format, counts, canApply, rows, problems: [...problems] };
+  return { format, counts, canApply, rows, plans: [], problems: [...problems] };
 }
 
-/** Whether an import would change anything at all. */
+/** Whether an import would change nothing of the campus; plans may come in all the same. */
 export function changesNothing({ counts }: ImportReport): boolean {
   return counts.new + counts.changed + counts.removed + counts.rejected === 0;
 }

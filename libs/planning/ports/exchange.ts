@@ -12,6 +12,13 @@ export interface RecordReading {
   readonly problems: readonly Problem[];
 }
 
+/** A plan file that a bundle holds; without a document where it could not be read. */
+export interface PlanReading {
+  readonly name: string;
+  readonly document?: JsonDocument;
+  readonly problems: readonly Problem[];
+}
+
 /** A file set against a campus; whether the campus that comes of it is sound is still to be judged. */
 export interface FileReading {
   readonly format: ImportReport['format'];
@@ -22,16 +29,16 @@ export interface FileReading {
   readonly problems: readonly Problem[];
   /** What the file calls the fields of a campus file, by their path. */
   readonly fieldNames: ReadonlyMap<string, string>;
-  /** Plan files that a bundle holds, by name. */
-  readonly plans: ReadonlyMap<string, JsonDocument>;
+  /** Plan files that a bundle holds. */
+  readonly plans: readonly PlanReading[];
 }
 
 export interface ExportRequest {
   readonly format: ExportFormat;
   readonly campus: JsonDocument;
   readonly plan?: JsonDocument | undefined;
-  /** Name of the plan in a bundle. */
-  readonly planName?: string | undefined;
+  /** Plans of a bundle by name, those made first before others. Left out: none. */
+  readonly bundled?: ReadonlyMap<string, JsonDocument> | undefined;
   readonly table: ExportTable;
   /** Work year of a calendar, such as `FY2028`; left out: the first of the plan. */
   readonly year?: string | undefined;

@@ -2,6 +2,9 @@ import type { JsonDocument } from '../json-document.js';
 import type { Ending } from '#domain/tier.js';
 import type { SolveLimits } from '../solve-limits.js';
 
+/** Whether a plan was solved from what is stored here, or came in by a bundle. */
+export type PlanOrigin = 'solved' | 'bundle';
+
 /** What a plan was solved from, and how the solve ended. */
 export interface PlanSummary {
   readonly id: string;
@@ -11,6 +14,8 @@ export interface PlanSummary {
   readonly solverVersion: string;
   readonly limits: SolveLimits;
   readonly ending: Ending;
+  readonly origin: PlanOrigin;
+  /** When it was stored: at the end of the solve, or when it came in. */
   readonly solvedAt: Date;
 }
 

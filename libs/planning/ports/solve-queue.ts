@@ -1,4 +1,5 @@
 import type { Problem } from '#domain/problem.js';
+import type { JsonDocument } from '../json-document.js';
 import type { ConflictMember, Ending } from '#domain/tier.js';
 import type { SolveLimits } from '../solve-limits.js';
 import type { SolveProgress, SolveRequest } from '../solve-request.js';
@@ -11,6 +12,22 @@ export interface NewSolveRequest {
   readonly limits: SolveLimits;
   /** An earlier plan of the campus to begin from; left out: from nothing. */
   readonly startFromPlan?: string | undefined;
+  /** A plan to check and keep in place of solving; seed and limits are then those it states. */
+  readonly brought?: BroughtPlan | undefined;
+}
+
+/** A plan file that came in by a bundle, and its name there. */
+export interface BroughtPlan {
+  readonly name: string;
+  readonly document: JsonDocument;
+}
+
+/** A request in the hands of a worker. */
+export interface TakenSolve {
+  readonly lease: SolveLease;
+  readonly request: SolveRequest;
+  /** The plan file to check and keep; null: the campus is to be solved. */
+  readonly brought: JsonDocument | null;
 }
 
 /** The right to work on one request, held by one worker until it lapses. */
@@ -26,6 +43,8 @@ export type LeaseState = 'held' | 'cancel-wanted' | 'lost';
 /** How a worker closes a request. */
 export type SolveClosing =
   | { readonly kind: 'solved'; readonly ending: Ending; readonly plan: NewPlan }
+  /** A plan that came in by a bundle passed its checks. One that is here already stays as it is. */
+  | { readonly kind: 'brought-in'; readonly plan: NewPlan }
   | {
       readonly kind: 'without-plan';
       readonly ending: Ending;
@@ -50,7 +69,7 @@ export interface SolveQueue {
   enqueue(request: NewSolveRequest): Promise<SolveRequest>;
 
   /** Takes the oldest waiting request, counting an attempt. Null: nothing waits. */
-  take(): Promise<{ readonly lease: SolveLease; readonly request: SolveRequest } | null>;
+  take(): Promise<TakenSolve | null>;
 
   /** Renews the lease and, where given, records progress. */
   renew(lease: SolveLease, progress: SolveProgress | null): Promise<LeaseState>;

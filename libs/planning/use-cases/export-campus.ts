@@ -1,4 +1,5 @@
-import type { CampusStore } from '../ports/campus-store.js';
+import type { JsonDocument } from '../json-document.js';
+import type { CampusStore, StoredCampus } from '../ports/campus-store.js';
 import type { Exchange, ExportAnswer, ExportRequest } from '../ports/exchange.js';
 import type { PlanStore } from '../ports/plan-store.js';
 import { planWithCampus } from './plan-with-campus.js';
@@ -9,9 +10,9 @@ interface Ports {
   readonly exchange: Exchange;
 }
 
-export interface ExportOfStored extends Omit<ExportRequest, 'campus' | 'plan' | 'planName'> {
+export interface ExportOfStored extends Omit<ExportRequest, 'campus' | 'plan' | 'bundled'> {
   readonly campusId: string;
-  /** Left out: the newest version of the campus, without a plan. */
+  /** Left out: the newest version of the campus, in a bundle with all its plans and else without one. */
   readonly planId?: string | undefined;
 }
 
@@ -27,13 +28,32 @@ export async function exportCampus(
   if (planId === undefined) {
     const campus = await ports.campuses.load(campusId);
     if (campus === null) return { kind: 'unknown-campus' };
-    return written(ports, { ...wish, campus: campus.document });
+    const bundled = wish.format === 'bundle' ? await plansOf(ports.plans, campus) : undefined;
+    return written(ports, { ...wish, campus: campus.document, bundled });
   }
   const found = await planWithCampus(ports, planId);
   if (found?.campus.id !== campusId) return { kind: 'unknown-plan' };
   const { campus, plan } = found;
-  const planName = `plan-${planId.slice(0, 8)}`;
-  return written(ports, { ...wish, campus: campus.document, plan: plan.plan, planName });
+  const bundled = new Map([[nameOf(planId), plan.plan]]);
+  return written(ports, { ...wish, campus: campus.document, plan: plan.plan, bundled });
+}
+
+/** Every plan of this version of the campus. */
+async function plansOf(
+  plans: PlanStore,
+  { id, version }: StoredCampus,
+): Promise<Map<string, JsonDocument>> {
+  const newestFirst = await plans.listOf(id, version);
+  const named = new Map<string, JsonDocument>();
+  for (const summary of [...newestFirst].reverse()) {
+    const stored = await plans.load(summary.id);
+    if (stored !== null) named.set(nameOf(stored.id), stored.plan);
+  }
+  return named;
+}
+
+function nameOf(planId: string): string {
+  return `plan-${planId.slice(0, 8)}`;
 }
 
 async function written({ exchange }: Ports, request: ExportRequest): Promise<ExportOutcome> {

@@ -49,7 +49,7 @@ async function isPlanOf(plans: PlanStore, campusId: string, planId: string): Pro
 
 /** The edge (HTTP, command line) has refused such limits already; here they are a defect. */
 function assertLimits({ seconds }: SolveLimits): void {
-  if (!(seconds > 0 && seconds <= longestSolveSeconds)) {
+  if (seconds === null || !(seconds > 0 && seconds <= longestSolveSeconds)) {
     throw new RangeError(
       `a solve may take more than 0 and at most ${longestSolveSeconds} seconds, got ${seconds}`,
     );

@@ -4,10 +4,11 @@ import type { CampusStore } from '../ports/campus-store.js';
 import type { PlanChecker } from '../ports/plan-checker.js';
 import type { PlanOverview } from '../ports/plan-overview.js';
 import type { NewPlan, PlanStore } from '../ports/plan-store.js';
-import type { SolveClosing, SolveLease, SolveQueue } from '../ports/solve-queue.js';
+import type { SolveClosing, SolveQueue, TakenSolve } from '../ports/solve-queue.js';
 import type { Solving, SolveResult } from '../ports/solving.js';
 import type { JsonDocument } from '../json-document.js';
 import type { SolveRequest } from '../solve-request.js';
+import { keepBroughtPlan } from './keep-brought-plan.js';
 import type { LeaseKeeper } from './keep-lease.js';
 
 export interface RunSolvePorts {
@@ -24,17 +25,17 @@ export interface RunSolvePorts {
 export type RunOutcome = 'stored' | 'failed' | 'given-back' | 'lease-lost';
 
 /**
- * Solves one taken request: solve, verify, compute the overview, store. The keeper renews the lease
+ * Solves one taken request, or takes the plan that it carries: verify, compute the overview, store. The keeper renews the lease
  * meanwhile; once it is lost nothing is stored, since another worker may have taken the request.
  * Rejects only when the store cannot be reached; the lease then lapses and the request is retried.
  */
 export async function runSolveJob(
   ports: RunSolvePorts,
-  taken: { lease: SolveLease; request: SolveRequest },
+  taken: TakenSolve,
   keeper: LeaseKeeper,
 ): Promise<RunOutcome> {
   const campus = await loadCampus(ports.campuses, taken.request);
-  const closing = await closingOf(ports, { request: taken.request, campus, keeper });
+  const closing = await closingOf(ports, { taken, campus, keeper });
   const reason = await keeper.stop();
   if (reason === 'lease-lost') return 'lease-lost';
   if (reason === 'worker-stopping' && wasCutShort(closing)) {
@@ -52,16 +53,19 @@ const cancelledUnsolved: SolveClosing = {
 
 /** True when an orderly stop of the worker, not the solve itself, made this ending. */
 function wasCutShort(closing: SolveClosing): boolean {
+  if (closing.kind === 'brought-in') return false;
   return closing.kind === 'failed' || closing.ending.startsWith('cancelled');
 }
 
 /** Never throws: a defect in the solver closes the request with a problem instead of a retry. */
 async function closingOf(
   ports: RunSolvePorts,
-  job: { request: SolveRequest; campus: JsonDocument; keeper: LeaseKeeper },
+  job: { taken: TakenSolve; campus: JsonDocument; keeper: LeaseKeeper },
 ): Promise<SolveClosing> {
-  const { campus, keeper, request } = job;
+  const { campus, keeper } = job;
+  const { brought, request } = job.taken;
   if (keeper.signal.aborted) return cancelledUnsolved;
+  if (brought !== null) return keepBroughtPlan(ports, { request, campus, document: brought });
   try {
     const start = await earlierPlan(ports.plans, request.startFromPlan);
     const result = await ports.solving.solve(
@@ -117,6 +121,7 @@ function newPlan(
     limits: request.limits,
     solverVersion: result.solverVersion,
     ending: result.ending,
+    origin: 'solved',
   };
 }
 

@@ -14,7 +14,7 @@ beforeAll(async () => {
   const { lease } = (await api.queue.take())!;
   const plan = {
     ...{ id: planId, campusId, campusVersion: 1, seed: 1, limits, solverVersion: 'test' },
-    ...{ ending: 'proven' as const, plan: {}, overview: {} },
+    ...{ ending: 'proven' as const, origin: 'solved' as const, plan: {}, overview: {} },
   };
   await api.queue.finish(lease, { kind: 'solved', ending: 'proven', plan });
 });

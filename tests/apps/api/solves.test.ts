@@ -68,7 +68,7 @@ async function solved(changed: Partial<NewPlan> = {}): Promise<{ solveId: string
   const { campusVersion, limits, seed } = request;
   const plan: NewPlan = {
     ...{ id: randomUUID(), campusId, campusVersion, seed, limits },
-    ...{ ending: 'proven', solverVersion: 'test' },
+    ...{ ending: 'proven', origin: 'solved', solverVersion: 'test' },
     plan: { sites: ['TVU-14'] },
     overview: { form: OVERVIEW_FORM, headline: { nextSite: 'TVU-14' } },
     ...changed,

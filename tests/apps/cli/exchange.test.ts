@@ -1,6 +1,7 @@
 import { readFile, writeFile } from 'node:fs/promises';
+import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { canonicalJson } from '#contracts/canonical.js';
+import { canonicalJson, digestOf } from '#contracts/canonical.js';
 import { writePlanFile } from '#contracts/plan-file.js';
 import { constructedPlanFile } from '../../support/cli/constructed-plan.js';
 import { runCommand } from '../../support/cli/run-command.js';
@@ -116,6 +117,27 @@ describe('import', () => {
     expect(canonicalJson(await json(out))).toBe(canonicalJson(await json(SMALL_CAMPUS)));
     const verified = await runCommand('verify', out, at('restored-plan.json'));
     expect(verified.code).toBe(0);
+  });
+
+  test('leaves out a plan of a bundle that does not pass its checks, and takes the campus', async () => {
+    await exporting('bundle', 'sound.zip');
+    const parts = unzipSync(await readFile(at('sound.zip')));
+    const plan = JSON.parse(strFromU8(parts['plans/plan.json']!));
+    plan.plan.spending[0].dollars += 0.01;
+    const manifest = JSON.parse(strFromU8(parts['bundle.json']!));
+    manifest.plans[0].digest = digestOf(plan);
+    const changed = { 'plans/plan.json': plan, 'bundle.json': manifest };
+    const texts = Object.entries(changed).map(([name, part]) => [
+      name,
+      strToU8(JSON.stringify(part)),
+    ]);
+    await writeFile(at('unsound.zip'), zipSync({ ...parts, ...Object.fromEntries(texts) }));
+    const args = [at('unsound.zip'), '--apply', '--out', at('without.json')];
+    const { code, out } = await runCommand('import', campus(), ...args);
+    expect(code).toBe(0);
+    expect(out).toMatch(/plan plan: left out\n +error +PLAN-REFUSED .*does not pass the checks/);
+    expect(out).toMatch(/Saved .*without\.json$/);
+    await expect(readFile(at('without-plan.json'))).rejects.toThrow();
   });
 
   test('tells a machine the same', async () => {

@@ -11,6 +11,7 @@ const queued: SolveRequest = {
   campusVersion: 1,
   seed: 1,
   startFromPlan: null,
+  broughtPlan: null,
   limits: { seconds: 45, work: null, gap: null },
   state: 'queued',
   progress: null,

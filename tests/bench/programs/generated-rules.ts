@@ -62,8 +62,9 @@ function promisesOf(
   sites: readonly SitePart[],
   [first, second]: readonly SitePart[],
 ): CampusFile['commitments'] {
-  const aYear = Math.max(1, Math.floor((0.9 * count) / years));
-  const lastYear = Math.min(years, Math.floor((0.85 * count) / aYear));
+  const mostPromised = 0.85 * count;
+  const aYear = Math.max(1, Math.floor(Math.min((0.9 * count) / years, mostPromised)));
+  const lastYear = Math.min(years, Math.floor(mostPromised / aYear));
   const named = (site: SitePart | undefined, by: number) => ({
     kind: 'named-site' as const,
     site: site?.id ?? '',

@@ -1,6 +1,9 @@
 import type { CampusFile } from '#contracts/campus-file.schema.js';
 import type { Draw, ProgramShape } from './shape.js';
 
+/** Most events of one kind in a year that a campus file may state. */
+const MOST_EVENTS = 200;
+
 const DEMO = { sites: 32, years: 35 };
 const FACTORS = {
   loose: { money: 1.35, hours: 1.3, compost: 1.5 },
@@ -34,7 +37,7 @@ export function supplyOf(shape: ProgramShape, draw: Draw, demo: CampusFile): Sup
     }),
     workDays: demo.workDays.map((day) => ({
       ...day,
-      events: Math.max(1, Math.round(day.events * yearly * hours)),
+      events: Math.min(MOST_EVENTS, Math.max(1, Math.round(day.events * yearly * hours))),
     })),
     positions: demo.positions.map((position) => ({
       ...position,

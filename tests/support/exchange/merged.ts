@@ -28,7 +28,7 @@ export async function dryRun(bytes: Uint8Array | string, file: CampusFile) {
     {
       ...reading,
       document: document as JsonDocument,
-      plans: new Map([...plans].map(([name, plan]) => [name, plan as unknown as JsonDocument])),
+      plans: plans.map(({ file: plan, ...rest }) => (plan ? { ...rest, document: plan } : rest)),
     },
     campusReader,
   );

@@ -86,7 +86,15 @@ async function hold(store: ReturnType<typeof memoryStore>, { campus, plan }: Pre
   await store.queue.finish(lease, {
     kind: 'solved',
     ending: 'time-limit',
-    plan: { ...from, id: planId, solverVersion: 'stored', ending: 'time-limit', plan, overview },
+    plan: {
+      ...from,
+      id: planId,
+      solverVersion: 'stored',
+      ending: 'time-limit',
+      origin: 'solved',
+      plan,
+      overview,
+    },
   });
   return { campusId, planId };
 }

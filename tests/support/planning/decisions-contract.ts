@@ -13,7 +13,13 @@ export function decisionsKeepTheirPromises(stores: () => Stores): void {
     const first = await queue.enqueue(wish);
     expect(first.startFromPlan).toBeNull();
     const plan = {
-      ...{ ...wish, id: randomUUID(), solverVersion: 'test', ending: 'proven' as const },
+      ...{
+        ...wish,
+        id: randomUUID(),
+        solverVersion: 'test',
+        ending: 'proven' as const,
+        origin: 'solved' as const,
+      },
       ...{ plan: {}, overview: {} },
     };
     const { lease } = (await queue.take())!;

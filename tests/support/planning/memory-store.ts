@@ -25,6 +25,7 @@ import { memoryExplanations } from './memory-explanations.js';
 
 interface Row {
   request: SolveRequest;
+  readonly brought: JsonDocument | null;
   lease: { holder: string; renewedAt: number } | null;
 }
 
@@ -67,7 +68,7 @@ export function memoryStore() {
   const queue: SolveQueue = {
     enqueue: async (wish) => {
       const request = newRequest(wish);
-      rows.push({ request, lease: null });
+      rows.push({ request, brought: wish.brought?.document ?? null, lease: null });
       return request;
     },
     take: async () => {
@@ -82,7 +83,8 @@ export function memoryStore() {
         attempts: attempts + 1,
         startedAt: startedAt ?? new Date(),
       };
-      return { lease: { requestId: row.request.id, holder }, request: row.request };
+      const lease = { requestId: row.request.id, holder };
+      return { lease, request: row.request, brought: row.brought };
     },
     renew: async (lease, progress): Promise<LeaseState> => {
       const row = held(lease);
@@ -94,7 +96,7 @@ export function memoryStore() {
     finish: async (lease, closing) => {
       const row = held(lease);
       if (!row) return false;
-      if (closing.kind === 'solved') {
+      if ('plan' in closing && !plans.has(closing.plan.id)) {
         plans.set(closing.plan.id, { ...closing.plan, solvedAt: new Date() });
       }
       close(row, closedBy(closing));
@@ -177,9 +179,10 @@ function summaryOf({ id, name, version, savedAt }: StoredCampus): CampusSummary 
   return { id, name, version, savedAt };
 }
 
-function newRequest(wish: NewSolveRequest): SolveRequest {
+function newRequest({ brought, ...wish }: NewSolveRequest): SolveRequest {
   return {
     ...wish,
+    broughtPlan: brought?.name ?? null,
     startFromPlan: wish.startFromPlan ?? null,
     id: randomUUID(),
     state: 'queued',
@@ -198,6 +201,9 @@ function newRequest(wish: NewSolveRequest): SolveRequest {
 
 function closedBy(closing: SolveClosing): Partial<SolveRequest> {
   if (closing.kind === 'failed') return { state: 'failed', problem: closing.problem };
+  if (closing.kind === 'brought-in') {
+    return { state: 'done', ending: closing.plan.ending, planId: closing.plan.id };
+  }
   const state = closing.ending.startsWith('cancelled') ? 'cancelled' : 'done';
   return closing.kind === 'solved'
     ? { state, ending: closing.ending, planId: closing.plan.id }

@@ -5,9 +5,15 @@ import type { CampusStore } from '#planning/ports/campus-store.js';
 import type { DecisionStore } from '#planning/ports/decision-store.js';
 import type { NewPlan, PlanStore } from '#planning/ports/plan-store.js';
 import type { SolveRequestStore } from '#planning/ports/solve-request-store.js';
-import type { SolveClosing, SolveLease, SolveQueue } from '#planning/ports/solve-queue.js';
+import type {
+  SolveClosing,
+  SolveLease,
+  SolveQueue,
+  TakenSolve,
+} from '#planning/ports/solve-queue.js';
 import type { SolveProgress, SolveRequest } from '#planning/solve-request.js';
 import { anError } from '#domain/problem.js';
+import { broughtPlansKeepTheirPromises } from './brought-plans-contract.js';
 import { decisionsKeepTheirPromises } from './decisions-contract.js';
 
 export interface Stores {
@@ -27,6 +33,7 @@ export function storesKeepTheirPromises(stores: () => Stores): void {
   requestsKeepTheirPromises(stores);
   leasesKeepTheirPromises(stores);
   decisionsKeepTheirPromises(stores);
+  broughtPlansKeepTheirPromises(stores);
 }
 
 function campusesKeepTheirPromises(stores: () => Stores): void {
@@ -84,7 +91,12 @@ function requestsKeepTheirPromises(stores: () => Stores): void {
     const request = await enqueued(stores());
     expect(request).toMatchObject({ state: 'queued', attempts: 0, planId: null, limits });
     const { lease, request: taken } = await take(queue);
-    expect(taken).toMatchObject({ id: request.id, state: 'solving', attempts: 1 });
+    expect(taken).toMatchObject({
+      id: request.id,
+      state: 'solving',
+      attempts: 1,
+      broughtPlan: null,
+    });
     expect(await queue.take()).toBeNull();
     expect(await queue.renew(lease, progress)).toBe('held');
     expect(await requests.find(request.id)).toMatchObject({ state: 'solving', progress });
@@ -261,7 +273,7 @@ async function enqueued({ campuses, queue }: Stores): Promise<SolveRequest> {
   return queue.enqueue({ campusId: campus.id, campusVersion: 1, seed: 7, limits });
 }
 
-async function take(queue: SolveQueue): Promise<{ lease: SolveLease; request: SolveRequest }> {
+async function take(queue: SolveQueue): Promise<TakenSolve> {
   const taken = await queue.take();
   if (taken === null) throw new Error('nothing waits in the queue');
   return taken;
@@ -280,6 +292,7 @@ function planOf({ campusId, campusVersion, seed }: SolveRequest): NewPlan {
     ...{ id: randomUUID(), campusId, campusVersion, seed, limits },
     solverVersion: 'test',
     ending: 'proven',
+    origin: 'solved',
     plan: { sites: ['TVU-14'] },
     overview: { headline: 'TVU-14' },
   };

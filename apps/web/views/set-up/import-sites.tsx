@@ -1,5 +1,5 @@
 import { useState, type ReactNode } from 'react';
-import { api, type ImportPreview } from '../../api.js';
+import { api, type ImportApplied, type ImportPreview } from '../../api.js';
 import { listInWords } from '../../format/numbers.js';
 import { FailureNote } from '../../parts/failure-note.js';
 import { ProblemList } from '../../parts/problem-list.js';
@@ -7,6 +7,7 @@ import { Section } from '../../parts/section.js';
 import { useDeskState, type CampusContent } from '../../state/desk-context.js';
 import { failureOf, type Failure } from '../../state/use-loaded.js';
 import { strings } from '../../strings.data.js';
+import { BroughtPlans, PlansInBundle } from './brought-plans.js';
 import { ImportRows } from './import-rows.js';
 
 const words = strings.setUp;
@@ -14,7 +15,7 @@ const words = strings.setUp;
 type State =
   | { readonly kind: 'idle' | 'reading' }
   | { readonly kind: 'preview'; readonly file: File; readonly preview: ImportPreview }
-  | { readonly kind: 'applied'; readonly version: number }
+  | { readonly kind: 'applied'; readonly applied: ImportApplied }
   | { readonly kind: 'failed'; readonly failure: Failure };
 
 /** Sites from a file of another program: a dry run that reports each row, then all of it or nothing. */
@@ -34,9 +35,9 @@ export function ImportSites({ content }: { readonly content: CampusContent }): R
     preview: await api.dryRun(campus.id, file),
   });
   const apply = async (file: File, token: string): Promise<State> => {
-    const { campusVersion } = await api.applyImport({ id: campus.id, token }, file);
+    const applied = await api.applyImport({ id: campus.id, token }, file);
     refresh();
-    return { kind: 'applied', version: campusVersion };
+    return { kind: 'applied', applied };
   };
   return (
     <Section id="import" heading={words.importSites}>
@@ -44,11 +45,13 @@ export function ImportSites({ content }: { readonly content: CampusContent }): R
       <div role="status">
         {state.kind === 'reading' && <p>{words.dryRunning}</p>}
         {state.kind === 'preview' && <Outcome name={state.file.name} preview={state.preview} />}
-        {state.kind === 'applied' && <p>{words.applied(state.version)}</p>}
+        {state.kind === 'applied' && <p>{appliedInWords(state.applied)}</p>}
         {state.kind === 'failed' && <FailureNote failure={state.failure} />}
       </div>
+      {state.kind === 'applied' && <BroughtPlans plans={state.applied.broughtPlans} />}
       {state.kind === 'preview' && (
         <>
+          <PlansInBundle plans={state.preview.report.plans} />
           <ProblemList problems={state.preview.report.problems} />
           {state.preview.report.canApply && (
             <button
@@ -56,7 +59,7 @@ export function ImportSites({ content }: { readonly content: CampusContent }): R
               className="primary"
               onClick={() => act(apply(state.file, state.preview.token))}
             >
-              {words.apply}
+              {state.preview.report.format === 'bundle' ? words.applyBundle : words.apply}
             </button>
           )}
           <ImportRows rows={state.preview.report.rows} />
@@ -64,6 +67,12 @@ export function ImportSites({ content }: { readonly content: CampusContent }): R
       )}
     </Section>
   );
+}
+
+function appliedInWords({ campusVersion, report }: ImportApplied): string {
+  return report.format === 'bundle'
+    ? words.appliedBundle(campusVersion)
+    : words.applied(campusVersion);
 }
 
 interface ChooseFileProps {
@@ -85,11 +94,17 @@ function ChooseFile({ campusId, onFile }: ChooseFileProps): ReactNode {
           </span>
         ))}
       </p>
+      <p>
+        {words.bundle.keep}{' '}
+        <a href={api.exportPath(campusId, 'bundle', null)} download>
+          {words.bundle.download}
+        </a>
+      </p>
       <label className="field stacked">
         {words.importFile}
         <input
           type="file"
-          accept=".csv,.xlsx,.geojson,.json"
+          accept=".csv,.xlsx,.geojson,.json,.zip"
           onChange={(event) => {
             const file = event.target.files?.[0];
             if (file !== undefined) onFile(file);

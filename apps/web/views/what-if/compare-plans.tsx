@@ -47,8 +47,8 @@ export function ComparePlans({ content }: { readonly content: PlanContent }): Re
   );
 }
 
-function planInWords({ solvedAt, campusVersion }: PlanSummary): string {
-  return words.planOf(momentInWords(solvedAt), campusVersion);
+function planInWords({ campusVersion, origin, solvedAt }: PlanSummary): string {
+  return words.planOf[origin](momentInWords(solvedAt), campusVersion);
 }
 
 interface DifferencesProps {
