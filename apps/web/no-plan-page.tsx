@@ -13,13 +13,13 @@ interface NoPlanPageProps {
 /** A campus without a plan: make the first one, and show it as soon as it is there. */
 export function NoPlanPage({ content }: NoPlanPageProps): ReactNode {
   const onShowPlan = useShowPlan();
-  const { campus, lastSolve, isOutdated } = content;
+  const { campus, lastSolve, plan } = content;
   const control = useSolve(campus.id, lastSolve);
   const firstPlanId = control.isRunning ? null : (control.solve?.planId ?? null);
   useEffect(() => {
     if (firstPlanId !== null) onShowPlan(firstPlanId);
   }, [firstPlanId, onShowPlan]);
-  const { heading, remedy, lead } = stateInWords(control, isOutdated);
+  const { heading, remedy, lead } = stateInWords(control, plan);
   return (
     <Notice heading={heading} remedy={remedy(campus.name)}>
       <SolvePanel control={control} lead={lead} shownPlanId={firstPlanId} onShow={onShowPlan} />
@@ -34,7 +34,10 @@ interface StateInWords {
   readonly lead: string | null;
 }
 
-function stateInWords({ isRunning, solve }: SolveControl, isOutdated: boolean): StateInWords {
+function stateInWords(
+  { isRunning, solve }: SolveControl,
+  plan: NoPlanPageProps['content']['plan'],
+): StateInWords {
   const words = strings.states;
   if (isRunning) {
     return { heading: words.firstPlan, remedy: words.firstPlanRemedy, lead: null };
@@ -42,7 +45,7 @@ function stateInWords({ isRunning, solve }: SolveControl, isOutdated: boolean): 
   if (solve?.ending === 'no-plan') {
     return { heading: words.noPlanExists, remedy: words.noPlanExistsRemedy, lead: null };
   }
-  if (isOutdated) {
+  if (plan === 'unreadable') {
     return { heading: words.outdated, remedy: words.outdatedRemedy, lead: strings.solve.leadFirst };
   }
   return { heading: words.noPlan, remedy: words.noPlanRemedy, lead: strings.solve.leadFirst };

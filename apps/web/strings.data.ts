@@ -113,8 +113,13 @@ export const strings = {
     compared: (others: number, year: string): string =>
       `Compared with ${counted(others, 'other candidate', 'other candidates')} that could be prepared in ${year}.`,
     none: (year: string): string => `No site is to be prepared in ${year}.`,
-    noneRemedy:
-      'Use the year to clear what is listed under “To find out”, then solve again: each answer can free a site.',
+    remedies: {
+      findOut:
+        'Use the year to clear what is listed under “To find out”, then solve again: each answer can free a site.',
+      limits:
+        'Nothing is recorded as unknown, so look at the limits under “Plan” for what falls short, then solve again.',
+      noCandidate: 'The campus has no candidate site. Add one under “Set-up”, then solve again.',
+    },
     facts: (zone: string, type: string, area: string): string =>
       `${zone}; ${type}; ${area} sq\u00a0ft.`,
     for: 'Reasons for',
@@ -470,6 +475,8 @@ export const strings = {
       planted: 'planted already',
     },
     everyZone: 'every zone',
+    none: 'The campus has no site yet.',
+    toSetUp: 'Add one, or bring your own from a file',
     shown: (shown: string, all: string): string => `${shown} of ${all}`,
     showAll: (left: string): string => `Show ${left}`,
     site: 'Site',

@@ -2,6 +2,7 @@ import type { ReactNode } from 'react';
 import type { NextSite, PlanOverview, Reason } from '#explain/overview/plan-overview.js';
 import { CostScale } from '../charts/cost-scale.js';
 import { dollars, wholeNumber } from '../format/numbers.js';
+import { remedyWithoutSite } from '../format/remedy-without-site.js';
 import { Section } from '../parts/section.js';
 import { strings } from '../strings.data.js';
 
@@ -14,7 +15,7 @@ export function NextYear({ overview }: { readonly overview: PlanOverview }): Rea
     <Section id="next" heading={strings.sections.next}>
       {next.sites.length === 0 ? (
         <p>
-          {words.none(next.year)} {words.noneRemedy}
+          {words.none(next.year)} {remedyWithoutSite(overview)}
         </p>
       ) : (
         <p>

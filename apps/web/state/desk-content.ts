@@ -34,8 +34,8 @@ export type DeskContent =
   | { readonly kind: 'missing-plan' }
   | (CampusOnDesk & {
       readonly kind: 'no-plan-yet';
-      /** There is a plan, but this program no longer reads it. */
-      readonly isOutdated: boolean;
+      /** `unreadable`: there is one, but an earlier program kept it in a form that is no longer read. */
+      readonly plan: 'none' | 'unreadable';
     })
   | (CampusOnDesk & {
       readonly kind: 'plan';
@@ -66,10 +66,10 @@ async function findPlan(address: PlanAddress): Promise<DeskContent> {
     return { kind: 'missing-plan' };
   }
   const plan = plans.find(({ id }) => id === address.planId) ?? plans[0];
-  if (plan === undefined) return { kind: 'no-plan-yet', ...onDesk, isOutdated: false };
+  if (plan === undefined) return { kind: 'no-plan-yet', ...onDesk, plan: 'none' };
   const overview = await readableOverview(plan.id);
   if (overview === null) {
-    return { kind: 'no-plan-yet', ...onDesk, lastSolve: null, isOutdated: true };
+    return { kind: 'no-plan-yet', ...onDesk, lastSolve: null, plan: 'unreadable' };
   }
   return { kind: 'plan', ...onDesk, plan, overview };
 }

@@ -4,6 +4,7 @@ import { CareFigure } from '../../charts/care-figure.js';
 import { careRows, seasonNames, shortIn } from '../../charts/care-rows.js';
 import { StripFigure } from '../../charts/strip-figure.js';
 import { capitalized, counted, dollars } from '../../format/numbers.js';
+import { remedyWithoutSite } from '../../format/remedy-without-site.js';
 import { strings } from '../../strings.data.js';
 
 const words = strings.meeting;
@@ -63,9 +64,9 @@ export function slidesOf(overview: PlanOverview): readonly Slide[] {
   ];
 }
 
-function Reasons({ overview: { next } }: { readonly overview: PlanOverview }): ReactNode {
-  const [site] = next.sites;
-  if (site === undefined) return <p>{strings.next.noneRemedy}</p>;
+function Reasons({ overview }: { readonly overview: PlanOverview }): ReactNode {
+  const [site] = overview.next.sites;
+  if (site === undefined) return <p>{remedyWithoutSite(overview)}</p>;
   return (
     <>
       <Lines lines={site.reasons.slice(0, 4).map(({ sentence }) => ['', sentence])} />

@@ -23,7 +23,10 @@ export function Ranking({ content }: { readonly content: PlanContent }): ReactNo
     <Section id="ranking" heading={strings.sections.ranking}>
       {loaded.kind === 'loading' && <p className="quiet">{strings.states.loadingView}</p>}
       {loaded.kind === 'failed' && <FailureNote failure={loaded.failure} />}
-      {loaded.kind === 'loaded' && (
+      {loaded.kind === 'loaded' && loaded.value.sites.length === 0 && (
+        <p>{strings.next.remedies.noCandidate}</p>
+      )}
+      {loaded.kind === 'loaded' && loaded.value.sites.length > 0 && (
         <>
           <p>{words.lead(wholeNumber(loaded.value.draws))}</p>
           <DataTable

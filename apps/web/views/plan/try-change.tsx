@@ -34,7 +34,10 @@ export function TryChange(props: TryChangeProps): ReactNode {
       <p>{words.lead}</p>
       {loaded.kind === 'loading' && <p className="quiet">{strings.states.loadingView}</p>}
       {loaded.kind === 'failed' && <FailureNote failure={loaded.failure} />}
-      {loaded.kind === 'loaded' && (
+      {loaded.kind === 'loaded' && loaded.value.file.candidateSites.length === 0 && (
+        <p>{strings.next.remedies.noCandidate}</p>
+      )}
+      {loaded.kind === 'loaded' && loaded.value.file.candidateSites.length > 0 && (
         <>
           <ChangeForm
             file={loaded.value.file}

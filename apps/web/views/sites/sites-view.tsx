@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useMemo, useRef, type ReactNode, type RefObject } from 'react';
 import { api } from '../../api.js';
 import { FailureNote } from '../../parts/failure-note.js';
+import { ViewLink } from '../../parts/view-link.js';
 import { useDeskState, type CampusContent } from '../../state/desk-context.js';
 import { useLoaded } from '../../state/use-loaded.js';
 import { strings } from '../../strings.data.js';
@@ -41,6 +42,13 @@ function Sites({ content, loaded }: SitesProps): ReactNode {
   const chosen = rows.find(({ id }) => id === address.siteId);
   const record = useRef<HTMLDivElement>(null);
   useOpened(record, chosen?.id ?? null);
+  if (rows.length === 0) {
+    return (
+      <p>
+        {words.none} <ViewLink to={{ view: 'set-up' }}>{words.toSetUp}</ViewLink>
+      </p>
+    );
+  }
   return (
     <>
       <div className="sites">
