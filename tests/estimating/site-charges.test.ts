@@ -156,7 +156,7 @@ describe('The life of a site', () => {
     const ages = [2, 3, 6, 7, 8, 9].map((index) => ageInSeason(TINY_CALENDAR, life, index));
     expect(ages).toEqual([0, 1, 1, 2, 2, 0]);
     const cared = caredSeasons(TINY_CALENDAR, life);
-    expect(cared[0]).toEqual({ index: 3, age: 1, order: 3 });
+    expect(cared[0]).toEqual({ index: 3, yearIndex: 0, age: 1, order: 3 });
     expect(cared.map(({ index }) => index)).toEqual([3, 4, 5, 6, 7, 8]);
   });
 });

@@ -7,7 +7,7 @@ import { cents, scaleCents, type Cents } from '#units/cents.js';
 import { campusCharges, type CampusCharges } from '../site-charges/campus-charges.js';
 import { caredSeasons, existingLife, type Life } from '../site-charges/life.js';
 import { priceGrowth } from '../site-charges/price-growth.js';
-import { seasonDollars } from '../site-charges/season-money.js';
+import { seasonDollars, type SeasonDollars } from '../site-charges/season-money.js';
 import type { SiteCharges } from '../site-charges/site-charges.js';
 import type { PlacedPart } from '../site-charges/placed-parts.js';
 
@@ -146,14 +146,28 @@ function baseSupplies(campus: Campus, life: Life, of: SiteCharges): readonly Cen
 
 function suppliesByYear(campus: Campus, life: Life, of: SiteCharges): Cents[] {
   const years = byYear(campus, () => cents(0));
-  for (const { index, order } of caredSeasons(campus.calendar, life)) {
-    const instance = seasonInstance(campus.calendar, index);
-    for (const part of seasonDollars(campus.calendar, instance, of.supplies[order] ?? cents(0))) {
-      const sum = years[part.yearIndex];
-      if (sum !== undefined) years[part.yearIndex] = cents(sum + part.amount);
+  // A season's dollars fall on the same years, told from its own, whenever it comes.
+  const byOrder = new Map<number, readonly SeasonDollars[]>();
+  for (const { index, order, yearIndex } of caredSeasons(campus.calendar, life)) {
+    const parts = byOrder.get(order) ?? suppliesOf(campus, of, index);
+    byOrder.set(order, parts);
+    for (const part of parts) {
+      const year = yearIndex + part.yearIndex;
+      const sum = years[year];
+      if (sum !== undefined) years[year] = cents(sum + part.amount);
     }
   }
   return years;
+}
+
+/** Supplies of one season, by years after that of the season. */
+function suppliesOf({ calendar }: Campus, of: SiteCharges, season: number): SeasonDollars[] {
+  const instance = seasonInstance(calendar, season);
+  const amount = of.supplies[instance.order] ?? cents(0);
+  return seasonDollars(calendar, instance, amount).map((part) => ({
+    ...part,
+    yearIndex: part.yearIndex - instance.yearIndex,
+  }));
 }
 
 function positionsCost(campus: Campus, decisions: Decisions, yearIndex: number): Cents {

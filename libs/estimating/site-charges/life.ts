@@ -82,12 +82,31 @@ export function ageInSeason(calendar: Calendar, life: Life, index: number): numb
   return ageAt(calendar, life.planted, index);
 }
 
+/** A season in which a site is cared for, at an age of 1 or more. */
+export interface CaredSeason {
+  readonly index: number;
+  readonly yearIndex: number;
+  readonly order: number;
+  readonly age: number;
+}
+
+const caredLists = new WeakMap<Calendar, Map<string, readonly CaredSeason[]>>();
+
 /** Seasons of horizon and tail in which a site is cared for. */
-export function caredSeasons(
-  calendar: Calendar,
-  life: Life,
-): { index: number; age: number; order: number }[] {
+export function caredSeasons(calendar: Calendar, life: Life): readonly CaredSeason[] {
+  const lists = caredLists.get(calendar) ?? new Map<string, readonly CaredSeason[]>();
+  caredLists.set(calendar, lists);
+  const key = `${life.planted} ${life.ends}`;
+  const list = lists.get(key) ?? caredSeasonsOf(calendar, life);
+  lists.set(key, list);
+  return list;
+}
+
+function caredSeasonsOf(calendar: Calendar, life: Life): CaredSeason[] {
   return plannedSeasons(calendar)
-    .map(({ index, order }) => ({ index, order, age: ageInSeason(calendar, life, index) }))
+    .map(({ index, yearIndex, order }) => {
+      const age = ageInSeason(calendar, life, index);
+      return { index, yearIndex, order, age };
+    })
     .filter(({ age }) => age > 0);
 }

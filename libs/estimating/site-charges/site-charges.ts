@@ -33,8 +33,20 @@ export interface SiteCharges {
   readonly buildCompost: CentiYards;
 }
 
-/** Charges of a candidate as one of its types, or of an existing site as its own. */
+const kept = new WeakMap<Campus, WeakMap<Site, Map<string, SiteCharges>>>();
+
+/** Charges of a candidate as one of its types, or of an existing site as its own, worked out once. */
 export function siteCharges(campus: Campus, site: Site, typeId: string): SiteCharges {
+  const bySite = kept.get(campus) ?? new WeakMap<Site, Map<string, SiteCharges>>();
+  kept.set(campus, bySite);
+  const byType = bySite.get(site) ?? new Map<string, SiteCharges>();
+  bySite.set(site, byType);
+  const made = byType.get(typeId) ?? makeCharges(campus, site, typeId);
+  byType.set(typeId, made);
+  return made;
+}
+
+function makeCharges(campus: Campus, site: Site, typeId: string): SiteCharges {
   const type = buildType(campus, typeId);
   const areas = componentAreas(site.areaSqFt, type.shares);
   const thousands = site.areaSqFt / 1000;

@@ -54,13 +54,27 @@ export function paymentsOf(campus: Campus, dues: readonly Due[]): Payments {
   const order = purses
     .map((_, i) => i)
     .sort((a, b) => key(a).reduce((found, k, at) => found || k - (key(b)[at] ?? 0), 0));
-  const bills = dues.map((due) => ({
-    yearIndex: due.yearIndex,
-    amount: due.amount,
+  const payersOf = remembered((due: Due) => ({
     payers: new Set(purses.flatMap((p, i) => (mayPay(p.restriction, due) ? [i] : []))),
     frontings: frontings.flatMap((f, i) => (mayFront(f, purses, due) ? [i] : [])),
   }));
+  const bills = dues.map((due) => ({
+    yearIndex: due.yearIndex,
+    amount: due.amount,
+    ...payersOf(due),
+  }));
   return { purses, frontings, bills, order };
+}
+
+/** Who may pay a cost hangs on its line, site and build type alone. */
+function remembered<T>(make: (due: Due) => T): (due: Due) => T {
+  const kept = new Map<string, T>();
+  return (due) => {
+    const key = [due.line, due.site ?? '', due.buildType ?? ''].join('\u0000');
+    const found = kept.get(key) ?? make(due);
+    kept.set(key, found);
+    return found;
+  };
 }
 
 /** How many kinds of cost a purse may pay: the narrower, the sooner it is spent. */

@@ -35,6 +35,8 @@ export interface RuinSettings {
   readonly done: () => boolean;
   /** Called with the state at each better plan. */
   readonly onBetter: (state: SearchState) => void;
+  /** Values that a plan must beat to be told, where the state at hand is not the best known. */
+  readonly beat?: readonly number[];
   /** Of a relaxation of benefit. Left out: not known. */
   readonly prices?: Prices;
 }
@@ -46,7 +48,7 @@ export interface RuinSettings {
 export function ruinAndRecreate(state: SearchState, settings: RuinSettings): void {
   const nextRanking = rankings(settings.random, settings.prices);
   const bySite = groupBy(state.tables.ground.lifecycles, (l) => l.site);
-  let current = valuesOf(state, planSketch(state));
+  let current = searchValues(state);
   let best = current;
   let lastGain = 0;
   for (let round = 0; round < settings.rounds && !settings.done(); round++) {
@@ -63,8 +65,13 @@ export function ruinAndRecreate(state: SearchState, settings: RuinSettings): voi
     if (lexicographic(values, best) >= 0) continue;
     best = values;
     lastGain = round;
-    settings.onBetter(state);
+    if (!settings.beat || lexicographic(values, settings.beat) < 0) settings.onBetter(state);
   }
+}
+
+/** Values to be made small, in the order of the tiers: shortfalls, then benefit with its sign turned. */
+export function searchValues(state: SearchState): number[] {
+  return valuesOf(state, planSketch(state));
 }
 
 /** Whether all binding promises are kept; a search serves all care, so decisions are enough to tell. */
@@ -90,7 +97,6 @@ function judged(state: SearchState): number[] | undefined {
   return keepsBinding(state, plan) ? valuesOf(state, plan) : undefined;
 }
 
-/** Values to be made small, in the order of the tiers: shortfalls, then benefit with its sign turned. */
 function valuesOf(state: SearchState, plan: Plan): number[] {
   const { campus } = state.tables.ground;
   const promises = tiersOf(campus).flatMap((t) =>

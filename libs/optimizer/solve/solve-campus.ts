@@ -30,6 +30,9 @@ export interface SolveResult {
 const SEARCH_SLICE = 1;
 const QUICK_SLICE = 0.4;
 
+/** Seconds of a dive with the search around what it found. */
+const DIVE_SECONDS = 3;
+
 /** Seconds of one solve among few lives, and of the re-solves and the search between two of them. */
 const CORE_SECONDS = 8;
 const PARTS_SECONDS = 4;
@@ -214,6 +217,10 @@ class CampusSolve {
           run: (s) => this.onRelaxation(relax, (r) => steps.search({ seconds: s }, pricesOf(r))),
         },
         {
+          seconds: DIVE_SECONDS,
+          run: (s) => this.onRelaxation(relax, (r) => this.diveNear(r, s)),
+        },
+        {
           seconds: CORE_SECONDS,
           run: (s) => this.onRelaxation(relax, (r) => steps.core(place, r, s)),
         },
@@ -229,12 +236,22 @@ class CampusSolve {
     });
   }
 
+  /** A dive, and as long a search around what it found. */
+  private diveNear(relaxation: Relaxation, seconds: number): void {
+    const { board, steps } = this;
+    const half = seconds / 2;
+    const held = board.heldTiers(board.benefit);
+    steps.dive({ relaxation, held, seconds: half }, { seconds: half });
+  }
+
   /** Searches until the partner tells better prices than a plain relaxation has. */
   private searchUntilTold(left: () => number, relax: () => Relaxation | undefined): void {
     const { board, steps } = this;
     const least = left() * (1 - SEARCH_SHARE);
-    while (!board.toldOf(board.benefit) && left() > least && !steps.isDone(board.benefit))
+    while (!board.toldOf(board.benefit) && left() > least && !steps.isDone(board.benefit)) {
+      this.onRelaxation(relax, (r) => this.diveNear(r, DIVE_SECONDS));
       this.onRelaxation(relax, (r) => steps.search({ seconds: SEARCH_SLICE }, pricesOf(r)));
+    }
   }
 
   /** Improves a tier after benefit; of these only change from the published plan is bounded. */

@@ -1,22 +1,27 @@
-import { NO_DECISIONS } from '#domain/plan.js';
+import { NO_DECISIONS, type Decisions } from '#domain/plan.js';
 import { seededRandom, type Random } from '#units/random.js';
 import type { Ground } from '../columns/add-columns.js';
 import { isServed } from '../construct/try-life.js';
+import { adopt } from '../construct/adopt.js';
 import { improve } from '../improve/improve.js';
-import type { Prices } from '../improve/ranking.js';
-import { ruinAndRecreate } from '../improve/ruin-and-recreate.js';
-import { decisionsOf } from '../search/state.js';
+import { pricesOf, type Prices } from '../improve/ranking.js';
+import { ruinAndRecreate, searchValues } from '../improve/ruin-and-recreate.js';
+import { decisionsOf, type SearchState } from '../search/state.js';
 import { stateOf } from '../search/state-of.js';
 import type { Tables } from '../search/tables.js';
 import type { Board } from './board.js';
 import { coreLimits, secondsLimit, smallParts, type Budget } from './budget.js';
 import { boundByCounts } from './bound-by-counts.js';
+import { diveFor, type DiveGoal } from './dive-for.js';
 import { question, solvePart } from './part-solve.js';
 import { restricted } from './restricted.js';
 import type { Relaxation } from './solve-tier.js';
 
 /** Lives that a solve among the cheapest chooses from; doubled where that is solved to its end. */
 const CORE_LIVES = 700;
+
+/** Seconds between two plans that a search tells: judging one takes as long as many rounds. */
+const TELL_SECONDS = 0.5;
 
 /** Share of the time for the whole, and nodes, in which it is bounded by counts. */
 const COUNTS_SHARE = 0.5;
@@ -25,6 +30,7 @@ const COUNTS_NODES = 200;
 /** The ways of making a plan better, or of proving that none is, each for as long as it is given. */
 export class Steps {
   private readonly random: Random;
+  private dives = 0;
   lives = CORE_LIVES;
 
   constructor(
@@ -35,19 +41,54 @@ export class Steps {
   }
 
   /** Searches around the best plan, all tiers at once. */
-  search({ seconds = Infinity, rounds = Infinity }: Budget, prices?: Prices): void {
+  search(budget: Budget, prices?: Prices): void {
+    const { best } = this.board;
+    if (best) this.searchFrom(stateOf(this.tables, best.plan.decisions), budget, { prices });
+  }
+
+  /**
+   * Dives for a plan near a relaxation of benefit, and searches around it, be it better than the best or
+   * not: a search of its own does not come so far from where it began.
+   */
+  dive(of: Omit<DiveGoal, 'random'>, search: Budget): void {
     const { board } = this;
-    if (!board.best) return;
-    const until = this.board.run.around.elapsed() + seconds;
-    ruinAndRecreate(stateOf(this.tables, board.best.plan.decisions), {
+    if (!board.best || board.shouldStop()) return;
+    const found = diveFor(board, { ...of, ...(this.dives > 0 ? { random: this.random } : {}) });
+    this.dives += 1;
+    const state = found && adopt(this.tables, found);
+    if (!state) return;
+    board.offerUnsure(decisionsOf(state));
+    const beat = searchValues(stateOf(this.tables, board.best.plan.decisions));
+    this.searchFrom(state, search, { prices: pricesOf(of.relaxation), beat });
+  }
+
+  private searchFrom(
+    state: SearchState,
+    { seconds = Infinity, rounds = Infinity }: Budget,
+    { prices, beat }: { readonly prices: Prices | undefined; readonly beat?: readonly number[] },
+  ): void {
+    const { board } = this;
+    const { around } = board.run;
+    const until = around.elapsed() + seconds;
+    let found: Decisions | undefined;
+    let tellFrom = around.elapsed() + TELL_SECONDS;
+    const tell = () => {
+      if (found && board.offer(found)) board.report(board.benefit);
+      found = undefined;
+      tellFrom = around.elapsed() + TELL_SECONDS;
+    };
+    ruinAndRecreate(state, {
       random: this.random,
       rounds,
-      done: () => board.shouldStop() || this.board.run.around.elapsed() >= until,
-      onBetter: (state) => {
-        if (board.offer(decisionsOf(state))) board.report(board.benefit);
+      done: () => board.shouldStop() || around.elapsed() >= until,
+      onBetter: (better) => {
+        found = decisionsOf(better);
+        if (around.elapsed() >= tellFrom) tell();
       },
       ...(prices ? { prices } : {}),
+      ...(beat ? { beat } : {}),
     });
+    tell();
     board.hear();
   }
 

@@ -1,0 +1,136 @@
+import type { OpenRelaxation } from '#mip/solver.js';
+import type { Random } from '#units/random.js';
+
+/** Tries of lives that lead nowhere, after which the rest is left as it is. */
+const MOST_MISSES = 12;
+
+/** By how much chance may lift the share of a life over that of another. */
+const CHANCE_OF_LIVES = 0.4;
+
+/** Distance from a whole number at which a value counts as one. */
+const WHOLE = 1e-5;
+
+/** Columns to be made whole. */
+export interface DiveColumns {
+  readonly lower: Float64Array;
+  readonly upper: Float64Array;
+  /** People; the last are decided first. */
+  readonly people: readonly number[];
+  readonly lives: readonly number[];
+}
+
+export interface Diving extends DiveColumns {
+  /** 1 where more is better, else -1. */
+  readonly sign: 1 | -1;
+  /** Left out: the dive goes by values alone. */
+  readonly random?: Random;
+  /** Objective by which chance may prefer one side of a fraction. */
+  readonly chance: number;
+  /** Seconds of one solve at the most. */
+  readonly patience: number;
+  readonly done: () => boolean;
+}
+
+interface Point {
+  readonly worth: number;
+  readonly values: Float64Array;
+}
+
+/**
+ * Makes a relaxation whole step by step (diving, as in Achterberg 2007, chapter 9): people first, each to the
+ * side that costs less, since what fractions of them pay for is lost later; then lives, the largest share first.
+ *
+ * @param lp a relaxation whose bounds change
+ * @returns the last point that was reached: people and most lives are whole; `undefined` where there is none
+ */
+export function dive(lp: OpenRelaxation, of: Diving): Float64Array | undefined {
+  return new Dive(lp, of).run();
+}
+
+class Dive {
+  constructor(
+    private readonly lp: OpenRelaxation,
+    private readonly of: Diving,
+  ) {}
+
+  run(): Float64Array | undefined {
+    const root = this.solved();
+    const settled = root && this.settlePeople(root);
+    return settled && this.settleLives(settled).values;
+  }
+
+  private settlePeople(from: Point): Point | undefined {
+    let at: Point | undefined = from;
+    const open = [...this.of.people];
+    while (at && !this.of.done()) {
+      const { values }: Point = at;
+      const next = open.findLastIndex((column) => isFraction(values[column] ?? 0));
+      if (next < 0) return at;
+      const [column = 0] = open.splice(next, 1);
+      at = this.betterSide(column, values[column] ?? 0);
+    }
+    return at;
+  }
+
+  private betterSide(column: number, value: number): Point | undefined {
+    const { lower, upper } = this.of;
+    const [least = 0, most = Infinity] = [lower[column], upper[column]];
+    const down = this.solvedWith(column, least, Math.floor(value));
+    const up = this.solvedWith(column, Math.ceil(value), most);
+    const worthOf = (side: Point | undefined) => (side ? side.worth + this.luck() : -Infinity);
+    if (worthOf(up) >= worthOf(down)) return up;
+    return this.solvedWith(column, least, Math.floor(value));
+  }
+
+  private luck(): number {
+    const { random, chance } = this.of;
+    return random ? chance * random() : 0;
+  }
+
+  private settleLives(from: Point): Point {
+    let at = from;
+    let misses = 0;
+    while (misses < MOST_MISSES && !this.of.done()) {
+      const column = this.largestShare(at);
+      if (column === undefined) return at;
+      let next = this.solvedWith(column, 1, 1);
+      if (!next) {
+        misses += 1;
+        next = this.solvedWith(column, 0, 0);
+      }
+      if (!next) return at;
+      at = next;
+    }
+    return at;
+  }
+
+  private largestShare({ values }: Point): number | undefined {
+    const { random } = this.of;
+    let most = -Infinity;
+    let found: number | undefined;
+    for (const column of this.of.lives) {
+      const value = values[column] ?? 0;
+      if (!isFraction(value)) continue;
+      const share = value + (random ? CHANCE_OF_LIVES * random() : 0);
+      if (share <= most) continue;
+      most = share;
+      found = column;
+    }
+    return found;
+  }
+
+  private solvedWith(column: number, lower: number, upper: number): Point | undefined {
+    this.lp.setColumn(column, lower, upper);
+    return this.solved();
+  }
+
+  private solved(): Point | undefined {
+    const outcome = this.lp.solve(this.of.patience);
+    if (outcome.kind !== 'optimal') return undefined;
+    return { worth: this.of.sign * outcome.objective, values: outcome.values };
+  }
+}
+
+function isFraction(value: number): boolean {
+  return Math.abs(value - Math.round(value)) > WHOLE;
+}
