@@ -63,9 +63,11 @@ export function forecast(basis: Basis, known: Known, open: Iterable<Lifecycle>):
         const gap = basis.labor.gap(needs, season);
         return gap && gap.hours > (hours[season] ?? 0) ? gap : undefined;
       },
+      over: (needs, season) => basis.labor.over(needs, season) - (hours[season] ?? 0),
     },
     money: moneyTest(own, kept),
     needs: Float64Array.from(empty.needs),
+    room: new Float64Array(tables.seasons).fill(-1),
     compost: Float64Array.from(empty.compost),
     certified: Float64Array.from(empty.certified),
     costs: new Float64Array(tables.sinkKeys.length * tables.years),

@@ -16,6 +16,8 @@ export interface CountColumn {
   readonly series: string;
   readonly key: string;
   readonly variable: Variable;
+  /** Of people: of which position they are, and by the end of which year (index) they are held. */
+  readonly held?: { readonly position: string; readonly yearIndex: number };
 }
 
 /** The most that counts may come to, by key. */
@@ -29,6 +31,9 @@ export interface Counted {
 
 /** No limits known yet. */
 export const NO_LIMITS: CountLimits = new Map();
+
+/** Running counts of which nothing is known. */
+export const NOTHING_COUNTED_OUT: Counted = { kinds: 'running', limits: NO_LIMITS };
 
 /**
  * Adds counts to a draft. `running`: those that run on from year to year only.
@@ -44,14 +49,14 @@ export function addCounts(draft: ModelDraft, columns: Columns, counted: Counted)
 }
 
 /** What a count is of: `name` tells it apart within its series. */
-interface CountName extends Pick<CountColumn, 'kind' | 'series'> {
+interface CountName extends Pick<CountColumn, 'kind' | 'series' | 'held'> {
   readonly name: string | number;
 }
 
 type Add = (of: CountName, terms: readonly Term[]) => CountColumn;
 
 function adder(draft: ModelDraft, limits: CountLimits): Add {
-  return ({ kind, series, name }, terms) => {
+  return ({ kind, series, name, held }, terms) => {
     const key = `${series} ${name}`;
     const upper = limits.get(key);
     const variable = draft.addVariable({
@@ -65,7 +70,7 @@ function adder(draft: ModelDraft, limits: CountLimits): Add {
       atLeast: 0,
       atMost: 0,
     });
-    return { kind, series, key, variable };
+    return { kind, series, key, variable, ...(held ? { held } : {}) };
   };
 }
 
@@ -104,7 +109,9 @@ function heldCounts({ campus, hires }: Columns, add: Add): CountColumn[] {
     .flatMap(({ id }) => {
       const own = hires.filter((h) => h.position.id === id);
       const of = { kind: 'held', series: `held ${id}` } as const;
-      return runningCounts(own, (year, terms) => add({ ...of, name: year }, terms));
+      return runningCounts(own, (yearIndex, terms) =>
+        add({ ...of, name: yearIndex, held: { position: id, yearIndex } }, terms),
+      );
     });
 }
 

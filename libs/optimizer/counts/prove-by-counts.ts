@@ -3,7 +3,7 @@ import type { OpenRelaxation, Solver } from '#mip/solver.js';
 import { planModel, type HeldTiers, type PlanModel } from '../model/plan-model.js';
 import type { Ground } from '../columns/add-columns.js';
 import { branchOnCounts, type TreeOutcome } from './branch-on-counts.js';
-import { NO_LIMITS, type CountLimits } from './count-columns.js';
+import { NOTHING_COUNTED_OUT, type CountLimits } from './count-columns.js';
 import { tightenCounts } from './tighten-counts.js';
 
 export interface CountProof {
@@ -61,7 +61,7 @@ export function proveByCounts(of: CountProof): CountProofOutcome | 'nothing-bett
 
 function limitsOf(of: CountProof): CountLimits | 'impossible' {
   const { model, counts } = planModel(
-    { ...of.ground, counted: { kinds: 'running', limits: NO_LIMITS } },
+    { ...of.ground, counted: NOTHING_COUNTED_OUT },
     of.tier,
     of.held,
   );

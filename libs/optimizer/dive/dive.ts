@@ -31,6 +31,9 @@ export interface Diving extends DiveColumns {
   readonly done: () => boolean;
 }
 
+/** Bounds of a column, both included. */
+type Range = readonly [lower: number, upper: number];
+
 interface Point {
   readonly worth: number;
   readonly values: Float64Array;
@@ -41,7 +44,8 @@ interface Point {
  * side that costs less, since what fractions of them pay for is lost later; then lives, the largest share first.
  *
  * @param lp a relaxation whose bounds change
- * @returns the last point that was reached: people and most lives are whole; `undefined` where there is none
+ * @returns the last point that was reached: people and most lives are whole, unless it was cut short;
+ *   `undefined` where there is none
  */
 export function dive(lp: OpenRelaxation, of: Diving): Float64Array | undefined {
   return new Dive(lp, of).run();
@@ -60,26 +64,42 @@ class Dive {
   }
 
   private settlePeople(from: Point): Point | undefined {
+    const ranges = new Map<number, Range>();
     let at: Point | undefined = from;
-    const open = [...this.of.people];
     while (at && !this.of.done()) {
       const { values }: Point = at;
-      const next = open.findLastIndex((column) => isFraction(values[column] ?? 0));
-      if (next < 0) return at;
-      const [column = 0] = open.splice(next, 1);
-      at = this.betterSide(column, values[column] ?? 0);
+      const column = this.of.people.findLast((c) => isFraction(values[c] ?? 0));
+      if (column === undefined) break;
+      const { lower, upper } = this.of;
+      const range = ranges.get(column) ?? [lower[column] ?? 0, upper[column] ?? Infinity];
+      const side = this.betterSide(column, values[column] ?? 0, range);
+      if (side) ranges.set(column, side.range);
+      at = side?.point;
+    }
+    // What lives are given from here on they are given among these people.
+    for (const column of at ? this.of.people : []) {
+      const people = Math.round(at?.values[column] ?? 0);
+      this.lp.setColumn(column, people, people);
     }
     return at;
   }
 
-  private betterSide(column: number, value: number): Point | undefined {
-    const { lower, upper } = this.of;
-    const [least = 0, most = Infinity] = [lower[column], upper[column]];
-    const down = this.solvedWith(column, least, Math.floor(value));
-    const up = this.solvedWith(column, Math.ceil(value), most);
+  /** The side of a fraction that costs less. */
+  private betterSide(
+    column: number,
+    value: number,
+    [least, most]: Range,
+  ): { readonly point: Point; readonly range: Range } | undefined {
+    const [down, up]: [Range, Range] = [
+      [least, Math.floor(value)],
+      [Math.ceil(value), most],
+    ];
+    const downPoint = this.solvedWith(column, ...down);
+    const upPoint = this.solvedWith(column, ...up);
     const worthOf = (side: Point | undefined) => (side ? side.worth + this.luck() : -Infinity);
-    if (worthOf(up) >= worthOf(down)) return up;
-    return this.solvedWith(column, least, Math.floor(value));
+    if (upPoint && worthOf(upPoint) >= worthOf(downPoint)) return { point: upPoint, range: up };
+    const point = downPoint && this.solvedWith(column, ...down);
+    return point && { point, range: down };
   }
 
   private luck(): number {

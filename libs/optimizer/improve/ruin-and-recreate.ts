@@ -1,4 +1,4 @@
-import type { Plan } from '#domain/plan.js';
+import { NO_DECISIONS, type Plan } from '#domain/plan.js';
 import type { Lifecycle } from '#rules/columns.js';
 import { commitmentShortfall } from '#rules/commitment-shortfall.js';
 import { checkPrecedence } from '#rules/precedence/check.js';
@@ -8,7 +8,7 @@ import { admissible } from '../construct/admissible.js';
 import { countsInYear, mustHave, promisedByYear } from '../construct/musts.js';
 import { isServed, restore, snapshotOf, tryLife } from '../construct/try-life.js';
 import { clearHires } from '../search/clear-hires.js';
-import { applyLife, decisionsOf, type SearchState } from '../search/state.js';
+import { applyLife, hiresOf, placementsOf, type SearchState } from '../search/state.js';
 import { aspirationPoints } from '../tiers/plan-benefit.js';
 import { rankings, type Prices, type Ranking } from './ranking.js';
 import { tiersOf } from '../tiers/tier-list.js';
@@ -86,9 +86,10 @@ function keepsBinding(state: SearchState, plan: Plan): boolean {
   );
 }
 
-/** A plan with its decisions only: enough for promises, since a search serves all care. */
+/** A plan with its sites and people only: enough for promises, since a search serves all care. */
 function planSketch(state: SearchState): Plan {
-  return { decisions: decisionsOf(state), labor: [], unserved: [], spending: [], compost: [] };
+  const decisions = { ...NO_DECISIONS, placements: placementsOf(state), hires: hiresOf(state) };
+  return { decisions, labor: [], unserved: [], spending: [], compost: [] };
 }
 
 /** The values of a state; `undefined` where a binding promise is broken. */

@@ -16,7 +16,7 @@ interface Offer extends Hired {
 /**
  * Closes every season's gap with the cheapest positions that can still start in time, as late as
  * they can, from a season on: earlier ones are known to be served. Returns the first gap that no
- * position closes; `undefined` where all hours are served. Every hire is added to `hired`.
+ * position closes, or none that can be paid; `undefined` where all hours are served. Every hire is added to `hired`.
  */
 export function hireForGaps(
   state: SearchState,
@@ -31,13 +31,21 @@ export function hireForGaps(
       if (!offer) return gap;
       applyHire(state, { ...offer, count: 1 });
       hired.push(offer);
+      // Whoever else is hired costs more still.
+      if (!state.money.paid(state.costs)) return gap;
     }
   }
   return undefined;
 }
 
+/** The gap of one season; a season that has room for certain is not looked at. */
 export function gapIn(state: SearchState, season: number): LaborGap | undefined {
-  return state.labor.gap(state.needs, season);
+  const { labor, needs, room } = state;
+  if ((room[season] ?? -1) >= 0) return undefined;
+  const over = labor.over(needs, season);
+  if (over > 0) return labor.gap(needs, season);
+  room[season] = -over;
+  return undefined;
 }
 
 function cheapestOffer(

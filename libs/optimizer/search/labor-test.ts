@@ -18,6 +18,8 @@ export interface LaborGap {
 export interface LaborTest {
   /** Hours missing in one season: the largest excess of any set of classes. `undefined` where none. */
   gap(needs: Float64Array, season: number): LaborGap | undefined;
+  /** The same as a number, in hundredths of an hour; at or below 0, what may still be asked of any set. */
+  over(needs: Float64Array, season: number): number;
   /** Adds or takes off the hours of positions. */
   hire(position: number, startYear: number, count: number): void;
 }
@@ -54,6 +56,20 @@ export function laborTest(tables: Tables, workDays: readonly Int32Array[]): Labo
     ),
   );
   const whole = new Float64Array(CLASS_COUNT);
+  const worstOf = (needs: Float64Array, season: number) => {
+    for (let c = 0; c < CLASS_COUNT; c++)
+      whole[c] = hundredthsFor(needs[season * CLASS_COUNT + c] ?? 0);
+    let over = -Infinity;
+    let worst = -1;
+    const end = starts[season + 1] ?? 0;
+    for (let row = starts[season] ?? 0; row < end; row++) {
+      const excess = sumOf(whole, masks[row] ?? 0) - (supply[row] ?? 0);
+      if (excess <= over) continue;
+      over = excess;
+      worst = row;
+    }
+    return { over, row: worst };
+  };
   return {
     hire(position, startYear, count) {
       const table = tables.positions[position];
@@ -64,19 +80,10 @@ export function laborTest(tables: Tables, workDays: readonly Int32Array[]): Labo
         for (const row of bySeason[season] ?? []) supply[row] = (supply[row] ?? 0) + hours;
       }
     },
+    over: (needs, season) => worstOf(needs, season).over,
     gap(needs, season) {
-      for (let c = 0; c < CLASS_COUNT; c++)
-        whole[c] = hundredthsFor(needs[season * CLASS_COUNT + c] ?? 0);
-      let worst = 0;
-      let at = -1;
-      const end = starts[season + 1] ?? 0;
-      for (let row = starts[season] ?? 0; row < end; row++) {
-        const over = sumOf(whole, masks[row] ?? 0) - (supply[row] ?? 0);
-        if (over <= worst) continue;
-        worst = over;
-        at = row;
-      }
-      return at < 0 ? undefined : { season, hours: worst, classes: masks[at] ?? 0 };
+      const { over, row } = worstOf(needs, season);
+      return over > 0 ? { season, hours: over, classes: masks[row] ?? 0 } : undefined;
     },
   };
 }

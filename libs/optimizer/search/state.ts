@@ -1,7 +1,13 @@
 import { plannedSeasons, seasonInstance, yearAt } from '#domain/calendar.js';
 import { TASK_CLASSES, type TaskClass } from '#domain/labor.js';
 import { gradeSupply } from '#domain/compost.js';
-import { NO_DECISIONS, type CompostPurchase, type Decisions } from '#domain/plan.js';
+import {
+  NO_DECISIONS,
+  type CompostPurchase,
+  type Decisions,
+  type Hire,
+  type Placement,
+} from '#domain/plan.js';
 import { topDressNeeds } from '#estimating/plan-needs/compost-needs.js';
 import { careNeeds } from '#estimating/plan-needs/labor-needs.js';
 import { compostPrice, moneyNeeds } from '#estimating/plan-needs/money-needs.js';
@@ -26,6 +32,11 @@ export interface SearchState {
   readonly money: MoneyTest;
   /** Hours wanted at [season x classes], in fine parts. */
   readonly needs: Float64Array;
+  /**
+   * Hundredths of an hour that each season has to spare for any task, at least; below 0: not known. Kept
+   * low rather than exact, so that most seasons need no look at all when a site is added.
+   */
+  readonly room: Float64Array;
   /** Compost that builds and top-dressing take by season, in fine parts. */
   readonly compost: Float64Array;
   /** What of it must be certified. */
@@ -50,6 +61,7 @@ export function emptyState(tables: Tables): SearchState {
     labor: laborTest(tables, workDays),
     money: moneyTest(tables),
     needs: new Float64Array(seasons * CLASS_COUNT),
+    room: new Float64Array(seasons).fill(-1),
     compost: Float64Array.from(dressed.all),
     certified: Float64Array.from(dressed.certified),
     costs: new Float64Array(tables.sinkKeys.length * years),
@@ -95,10 +107,14 @@ function addCost(state: SearchState, { sink, year, amount }: Cost): void {
 
 /** Adds a life (sign 1) or takes it off (sign -1). */
 export function applyLife(state: SearchState, lifecycle: Lifecycle, sign: 1 | -1): void {
-  const { hoursAt, hours, compost, money } = state.tables.chargesOf(lifecycle);
+  const { hoursAt, hours, seasonsAt, most, compost, money } = state.tables.chargesOf(lifecycle);
   for (let i = 0; i < hours.length; i++) {
     const at = hoursAt[i] ?? 0;
     state.needs[at] = (state.needs[at] ?? 0) + sign * (hours[i] ?? 0);
+  }
+  for (let i = 0; sign === 1 && i < most.length; i++) {
+    const season = seasonsAt[i] ?? 0;
+    state.room[season] = (state.room[season] ?? 0) - (most[i] ?? 0);
   }
   for (const [season, all, certified] of compost) {
     state.compost[season] = (state.compost[season] ?? 0) + sign * all;
@@ -120,6 +136,7 @@ export function applyHire(
   if (!table || !held) throw new RangeError(`no position type at ${position}`);
   held[startYear] = (held[startYear] ?? 0) + count;
   state.labor.hire(position, startYear, count);
+  if (count < 0) state.room.fill(-1, table.firstSeason(startYear));
   const sink = state.tables.sinkOf({ line: 'positions' });
   for (let year = startYear; year < state.tables.years; year++) {
     const cost = table.cost(startYear, year);
@@ -175,18 +192,26 @@ function addPurchases(
   }
 }
 
+export function placementsOf(state: SearchState): Placement[] {
+  return Array.from(state.lives, (l) => l.placement);
+}
+
+export function hiresOf({ hires, tables }: SearchState): Hire[] {
+  const { campus } = tables.ground;
+  const made: Hire[] = [];
+  hires.forEach((byYear, p) => {
+    byYear.forEach((count, year) => {
+      const position = campus.positions[p]?.id ?? '';
+      if (count > 0) made.push({ position, year: yearAt(campus.calendar, year), count });
+    });
+  });
+  return made;
+}
+
 /** The decisions that a state stands for. */
 export function decisionsOf(state: SearchState): Decisions {
   const { campus } = state.tables.ground;
-  const { calendar } = campus;
-  const hires = state.hires.flatMap((byYear, p) =>
-    Array.from(byYear, (count, year) => ({
-      position: campus.positions[p]?.id ?? '',
-      year: yearAt(calendar, year),
-      count,
-    })),
-  );
-  const days = plannedSeasons(calendar).flatMap((season) =>
+  const days = plannedSeasons(campus.calendar).flatMap((season) =>
     campus.workDays.map((day, d) => ({
       workDay: day.id,
       year: season.year,
@@ -194,8 +219,8 @@ export function decisionsOf(state: SearchState): Decisions {
     })),
   );
   return sortDecisions({
-    placements: [...state.lives].map((l) => l.placement),
-    hires: hires.filter((h) => h.count > 0),
+    placements: placementsOf(state),
+    hires: hiresOf(state),
     workDays: days.filter((d) => d.count > 0),
     purchases: purchasesOf(state) ?? [],
   });

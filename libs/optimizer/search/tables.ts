@@ -12,7 +12,11 @@ import { topDressSeasons } from '#estimating/plan-needs/compost-needs.js';
 import { frontingsOf, type Fronting } from '#estimating/purses/frontings.js';
 import { pursesOf, type Payable, type Purse } from '#estimating/purses/purses.js';
 import { ageInSeason } from '#estimating/site-charges/life.js';
-import { CARE_CLASSES, FINE_PER_HUNDREDTH } from '#estimating/site-charges/type-profile.js';
+import {
+  CARE_CLASSES,
+  FINE_PER_HUNDREDTH,
+  hundredthsFor,
+} from '#estimating/site-charges/type-profile.js';
 import type { Lifecycle } from '#rules/columns.js';
 import { sinkKeyer, type SinkKey } from '#rules/funds/sinks.js';
 import { firstOpenYear, frozenHires } from '#rules/stability/frozen.js';
@@ -27,6 +31,9 @@ export interface LifeCharges {
   /** Where it wants hours, at [season x classes], and how many, in fine parts. */
   readonly hoursAt: Int32Array;
   readonly hours: Float64Array;
+  /** Seasons in which it wants hours, and how many of all classes at most, in hundredths. */
+  readonly seasonsAt: Int32Array;
+  readonly most: Float64Array;
   /** Compost by season, fine parts of a cubic yard: all of it, and what of it must be certified. */
   readonly compost: readonly (readonly [season: number, all: number, certified: number])[];
   /** Dollars by sink and year, in cents. */
@@ -115,7 +122,9 @@ function lifeCharges(
   };
 }
 
-function lifeHours(campus: Campus, { parts }: Lifecycle): Pick<LifeCharges, 'hoursAt' | 'hours'> {
+type LifeHours = Pick<LifeCharges, 'hoursAt' | 'hours' | 'seasonsAt' | 'most'>;
+
+function lifeHours(campus: Campus, { parts }: Lifecycle): LifeHours {
   const seasons = plannedSeasons(campus.calendar).length;
   const wanted = new Map<number, number>();
   const add = (season: number, taskClass: TaskClass, amount: number) => {
@@ -134,7 +143,17 @@ function lifeHours(campus: Campus, { parts }: Lifecycle): Pick<LifeCharges, 'hou
         add(season, c, charges.areaSqFt * charges.profile.care(c, age, order));
     }
   }
-  return { hoursAt: Int32Array.from(wanted.keys()), hours: Float64Array.from(wanted.values()) };
+  const most = new Map<number, number>();
+  for (const [at, fine] of wanted) {
+    const season = Math.floor(at / CLASS_COUNT);
+    most.set(season, (most.get(season) ?? 0) + hundredthsFor(fine));
+  }
+  return {
+    hoursAt: Int32Array.from(wanted.keys()),
+    hours: Float64Array.from(wanted.values()),
+    seasonsAt: Int32Array.from(most.keys()),
+    most: Float64Array.from(most.values()),
+  };
 }
 
 function lifeCompost(campus: Campus, { parts }: Lifecycle): [number, number, number][] {

@@ -1,6 +1,6 @@
 import type { Decisions } from '#domain/plan.js';
 import type { Random } from '#units/random.js';
-import { NO_LIMITS } from '../counts/count-columns.js';
+import { NOTHING_COUNTED_OUT } from '../counts/count-columns.js';
 import { dive, type DiveColumns } from '../dive/dive.js';
 import { planModel, type HeldTiers, type PlanModel } from '../model/plan-model.js';
 import { readDecisions } from '../model/read-decisions.js';
@@ -41,7 +41,7 @@ export function diveFor(board: Board, of: DiveGoal): Decisions | undefined {
     best: { decisions: best.plan.decisions, value: -Infinity },
     most: DIVE_LIVES,
   });
-  const counted = relaxation.counted ?? { kinds: 'running', limits: NO_LIMITS };
+  const counted = relaxation.counted ?? NOTHING_COUNTED_OUT;
   const made = planModel({ ...ground, counted }, tier.name, of.held);
   const { around, settings } = board.run;
   const until = around.elapsed() + of.seconds;

@@ -1,5 +1,7 @@
 import { placementKey, type Decisions } from '#domain/plan.js';
 import type { SolveLimits } from '#mip/solver.js';
+import { NOTHING_COUNTED_OUT } from '../counts/count-columns.js';
+import { nearPeople } from '../improve/near-people.js';
 import type { HeldTiers } from '../model/plan-model.js';
 import type { Tier } from '../tiers/tier-list.js';
 import type { Board } from './board.js';
@@ -15,7 +17,6 @@ export class Relaxations {
   /** `undefined` where it was stopped before its end. */
   of(place: number, limits: SolveLimits): Relaxation | undefined {
     const { board } = this;
-    const held = board.held(place);
     const key = board.question(place);
     const found = this.kept.get(key);
     if (found) return found;
@@ -23,9 +24,15 @@ export class Relaxations {
     const made = relaxTier({ ...question(board, place), limits });
     if (made === 'infeasible') throw contradiction(tier);
     if (made === null) return undefined;
-    this.kept.set(key, made);
-    board.noteBound({ place, held, bound: made.bound });
+    this.keep(place, made);
     return made;
+  }
+
+  /** Keeps a relaxation that admits all that the tier as it is now admits. */
+  keep(place: number, relaxation: Relaxation): void {
+    const { board } = this;
+    this.kept.set(board.question(place), relaxation);
+    board.noteBound({ place, held: board.held(place), bound: relaxation.bound });
   }
 }
 
@@ -34,6 +41,8 @@ export interface Part {
   /** Lives to choose from at the most. */
   readonly most: number;
   readonly limits: SolveLimits;
+  /** People more or fewer than the best plan has, in each year. Left out: as many as it takes. */
+  readonly peopleSlack?: number;
 }
 
 export interface PartOutcome extends TierOutcome {
@@ -52,8 +61,11 @@ export function solvePart(board: Board, place: number, part: Part): PartOutcome 
   if (!tier || !best) throw new Error('a part is solved only from a plan');
   const held = board.held(place);
   const own = { decisions: best.plan.decisions, value: best.values[place] ?? 0 };
-  const { counted } = part.relaxation;
-  const { exact, ...left } = restricted(board.on.ground, { ...part, tier, best: own });
+  const { peopleSlack } = part;
+  const isNear = peopleSlack !== undefined;
+  const counted = part.relaxation.counted ?? (isNear ? NOTHING_COUNTED_OUT : undefined);
+  const left = restricted(board.on.ground, { ...part, tier, best: own });
+  const exact = left.exact && !isNear;
   const ground = counted ? { ...left.ground, counted } : left.ground;
   const note = (bound: number | null) => {
     if (exact && bound !== null) board.noteBound({ place, held, bound });
@@ -67,6 +79,7 @@ export function solvePart(board: Board, place: number, part: Part): PartOutcome 
     ...(better === undefined
       ? { start: own.decisions }
       : { held: new Map([...asked.held, [tier.name, better]]) }),
+    ...(isNear ? { narrow: (made) => nearPeople(made, own.decisions, peopleSlack) } : {}),
     shouldStop: () => board.isOver(place, held),
     newDecisions: news(
       board,

@@ -9,10 +9,11 @@ import { decisionsOf, type SearchState } from '../search/state.js';
 import { tablesOf, type Tables } from '../search/tables.js';
 import { tiersOf } from '../tiers/tier-list.js';
 import { Board } from './board.js';
-import { coreLimits, firstSearch, isQuick, lastSeconds, secondsLimit } from './budget.js';
+import { firstSearch, isQuick, lastSeconds, secondsLimit } from './budget.js';
 import { conflictSet } from './conflict-set.js';
 import { groundOf } from '../columns/ground-of.js';
-import { question, reachFor, Relaxations, solveReach, type ReachGoal } from './part-solve.js';
+import { question, Relaxations } from './part-solve.js';
+import { reachOut } from './reach-out.js';
 import type { SolveRun } from './settings.js';
 import { relaxationBound, solveTier, type Relaxation } from './solve-tier.js';
 import { takeTurns } from './step-choice.js';
@@ -33,13 +34,18 @@ const QUICK_SLICE = 0.4;
 /** Seconds of a dive with the search around what it found. */
 const DIVE_SECONDS = 3;
 
+/** Seconds of one solve with people nearly settled. */
+const NEAR_SECONDS = 4;
+
 /** Seconds of one solve among few lives, and of the re-solves and the search between two of them. */
 const CORE_SECONDS = 8;
 const PARTS_SECONDS = 4;
 const SEARCH_SECONDS = 5;
 
-/** Shares of a tier's time for its search, its core and small parts; the rest is for the whole. */
+/** Shares of a tier's time for its search, a dive, its people, its core and small parts; the rest is for the whole. */
 const SEARCH_SHARE = 0.25;
+const DIVE_SHARE = 0.15;
+const NEAR_SHARE = 0.1;
 const CORE_SHARE = 0.2;
 const PARTS_SHARE = 0.1;
 
@@ -63,10 +69,10 @@ export function solveCampus(campus: Campus, solver: Solver, run: SolveRun): Solv
 }
 
 class CampusSolve {
-  private readonly board: Board;
+  readonly board: Board;
+  readonly relaxations: Relaxations;
+  readonly steps: Steps;
   private readonly tables: Tables;
-  private readonly relaxations: Relaxations;
-  private readonly steps: Steps;
 
   constructor(
     private readonly campus: Campus,
@@ -148,40 +154,14 @@ class CampusSolve {
     const { partner } = this.run.around;
     if (this.steps.isDone(place)) return;
     const seconds = board.secondsLeft() * (partner ? EARLY_SHARE_OF_TWO : EARLY_SHARE);
-    if (this.reachOut(place, seconds)) return;
+    reachOut(this, place, seconds);
+    if (partner || this.steps.isDone(place)) return;
     const relaxation = this.relaxations.of(place, secondsLimit(seconds));
     if (!relaxation || this.steps.isDone(place)) return;
     const until = this.run.around.elapsed() + seconds;
     this.steps.core(place, relaxation, seconds * CORE_SHARE);
     this.steps.smallParts(place, relaxation, seconds * PARTS_SHARE);
-    if (!partner) this.steps.whole(place, relaxation, until - this.run.around.elapsed());
-  }
-
-  /**
-   * For a tier that counts sites: goes for its bound, then for one better until that fails; true where
-   * it is done with.
-   */
-  private reachOut(place: number, seconds: number): boolean {
-    const until = this.run.around.elapsed() + seconds;
-    this.reachOnce(place, 'bound', until);
-    while (this.reachOnce(place, 'one-better', until));
-    return this.steps.isDone(place) || this.run.around.partner !== undefined;
-  }
-
-  /** True where a better plan in this tier was found on the way to a goal. */
-  private reachOnce(place: number, goal: ReachGoal, until: number): boolean {
-    const { board, steps } = this;
-    const left = until - this.run.around.elapsed();
-    if (left <= 0 || steps.isDone(place)) return false;
-    const reach = reachFor(board, place, { goal, limits: secondsLimit(left) });
-    if (!reach) return false;
-    const before = board.best?.values[place];
-    const found = () => board.best?.values[place] !== before;
-    steps.search(steps.pause(left * SEARCH_SHARE), pricesOf(reach.relaxation));
-    if (found()) return true;
-    const limits = coreLimits(this.run.settings, left * CORE_SHARE);
-    solveReach(board, place, { ...reach, most: steps.lives, limits });
-    return found();
+    this.steps.whole(place, relaxation, until - this.run.around.elapsed());
   }
 
   private workOnBenefit(): void {
@@ -192,7 +172,9 @@ class CampusSolve {
     if (steps.isDone(place) || !relax()) return;
     if (this.run.around.partner) return this.takeTurns(left, relax);
     const shares = left();
+    this.onRelaxation(relax, (r) => this.diveNear(r, Math.min(DIVE_SECONDS, shares * DIVE_SHARE)));
     this.onRelaxation(relax, (r) => steps.search(steps.pause(shares * SEARCH_SHARE), pricesOf(r)));
+    this.onRelaxation(relax, (r) => steps.nearPeople(place, r, shares * NEAR_SHARE));
     this.onRelaxation(relax, (r) => steps.core(place, r, shares * CORE_SHARE));
     this.onRelaxation(relax, (r) => steps.smallParts(place, r, shares * PARTS_SHARE));
     this.onRelaxation(relax, (r) => steps.whole(place, r, left()));
@@ -219,6 +201,10 @@ class CampusSolve {
         {
           seconds: DIVE_SECONDS,
           run: (s) => this.onRelaxation(relax, (r) => this.diveNear(r, s)),
+        },
+        {
+          seconds: NEAR_SECONDS,
+          run: (s) => this.onRelaxation(relax, (r) => steps.nearPeople(place, r, s)),
         },
         {
           seconds: CORE_SECONDS,
@@ -250,6 +236,7 @@ class CampusSolve {
     const least = left() * (1 - SEARCH_SHARE);
     while (!board.toldOf(board.benefit) && left() > least && !steps.isDone(board.benefit)) {
       this.onRelaxation(relax, (r) => this.diveNear(r, DIVE_SECONDS));
+      this.onRelaxation(relax, (r) => steps.nearPeople(board.benefit, r, NEAR_SECONDS));
       this.onRelaxation(relax, (r) => steps.search({ seconds: SEARCH_SLICE }, pricesOf(r)));
     }
   }

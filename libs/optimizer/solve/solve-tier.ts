@@ -1,9 +1,10 @@
 import type { Decisions } from '#domain/plan.js';
+import type { Model } from '#mip/model.js';
 import type { SolveLimits, SolveOutcome, Solver } from '#mip/solver.js';
 import type { Lifecycle } from '#rules/columns.js';
 import type { Ground } from '../columns/add-columns.js';
 import type { Counted } from '../counts/count-columns.js';
-import { planModel, type HeldTiers } from '../model/plan-model.js';
+import { planModel, type HeldTiers, type PlanModel } from '../model/plan-model.js';
 import { readDecisions } from '../model/read-decisions.js';
 import { startPoint } from './start-point.js';
 
@@ -18,6 +19,8 @@ export interface TierSolve {
   readonly shouldStop: () => boolean;
   readonly onBound: (bound: number) => void;
   readonly onDecisions: (decisions: Decisions) => void;
+  /** Leaves points out. Left out: all points that the ground admits. */
+  readonly narrow?: (made: PlanModel) => Model;
   /** Decisions found elsewhere since the last call, to be taken up; `undefined`: none. */
   readonly newDecisions?: () => Decisions | undefined;
 }
@@ -32,8 +35,9 @@ export interface TierOutcome {
 
 /** Solves one tier with the tiers before it held. */
 export function solveTier(of: TierSolve): TierOutcome {
-  const { model, columns } = planModel(of.ground, of.tier, of.held);
-  const outcome = of.solver.solve(model, {
+  const made = planModel(of.ground, of.tier, of.held);
+  const { columns } = made;
+  const outcome = of.solver.solve(of.narrow?.(made) ?? made.model, {
     limits: of.limits,
     seed: of.seed,
     ...(of.start ? { start: startPoint(columns, of.start) } : {}),

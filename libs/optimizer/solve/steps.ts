@@ -20,6 +20,12 @@ import type { Relaxation } from './solve-tier.js';
 /** Lives that a solve among the cheapest chooses from; doubled where that is solved to its end. */
 const CORE_LIVES = 700;
 
+/** Lives to choose from where people are nearly settled; doubled like the others. */
+const NEAR_LIVES = 250;
+
+/** In turn: the people of the best plan, and up to one more or fewer of each position in each year. */
+const SLACKS = 2;
+
 /** Seconds between two plans that a search tells: judging one takes as long as many rounds. */
 const TELL_SECONDS = 0.5;
 
@@ -31,6 +37,9 @@ const COUNTS_NODES = 200;
 export class Steps {
   private readonly random: Random;
   private dives = 0;
+  private nears = 0;
+  /** Lives to choose from near the people of the best plan, by slack. */
+  private readonly nearLives: number[] = [];
   lives = CORE_LIVES;
 
   constructor(
@@ -48,11 +57,12 @@ export class Steps {
 
   /**
    * Dives for a plan near a relaxation of benefit, and searches around it, be it better than the best or
-   * not: a search of its own does not come so far from where it began.
+   * not: a search of its own does not come so far from where it began. Repeatable runs leave it out, since
+   * it gives up solves by the clock.
    */
   dive(of: Omit<DiveGoal, 'random'>, search: Budget): void {
     const { board } = this;
-    if (!board.best || board.shouldStop()) return;
+    if (!board.best || board.shouldStop() || board.run.settings.work !== undefined) return;
     const found = diveFor(board, { ...of, ...(this.dives > 0 ? { random: this.random } : {}) });
     this.dives += 1;
     const state = found && adopt(this.tables, found);
@@ -118,6 +128,16 @@ export class Steps {
     const limits = coreLimits(this.board.run.settings, seconds);
     const outcome = solvePart(this.board, place, { relaxation, most: this.lives, limits });
     if (outcome.ended === 'optimal' && !outcome.exact) this.lives *= 2;
+  }
+
+  /** Solves a tier among fewer lives still, with about as many people as the best plan has. */
+  nearPeople(place: number, relaxation: Relaxation, seconds: number): void {
+    if (this.isDone(place)) return;
+    const peopleSlack = this.nears++ % SLACKS;
+    const limits = coreLimits(this.board.run.settings, seconds);
+    const most = this.nearLives[peopleSlack] ?? NEAR_LIVES;
+    const outcome = solvePart(this.board, place, { relaxation, most, limits, peopleSlack });
+    if (outcome.ended === 'optimal') this.nearLives[peopleSlack] = most * 2;
   }
 
   /** Solves a tier among all lives that a better plan may have. Repeatable runs leave it out. */

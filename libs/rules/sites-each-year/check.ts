@@ -11,8 +11,9 @@ type YearlyTest = Extract<CommitmentTest, { kind: 'sites-each-year' }>;
 /** Sites missing, summed over the years that the promise covers within the horizon. */
 export const sitesEachYearShortfall: Measure<'sites-each-year'> = (campus, plan, test) => {
   const years = promisedYears(campus, test.from, test.to);
+  const counted = countedByYear({ campus, plan }, test);
   const missing = years.map((year) => {
-    return { year, sites: Math.max(0, test.count - sitesCounted({ campus, plan }, test, year)) };
+    return { year, sites: Math.max(0, test.count - (counted.get(year) ?? 0)) };
   });
   return {
     amount: missing.reduce((sum, m) => sum + m.sites, 0),
@@ -23,17 +24,28 @@ export const sitesEachYearShortfall: Measure<'sites-each-year'> = (campus, plan,
 };
 
 /** Sites of a plan that count in one year. */
-export function sitesCounted(
-  { campus, plan }: { readonly campus: Campus; readonly plan: Plan },
+export function sitesCounted(of: Counting, test: YearlyTest, year: FiscalYear): number {
+  return countedByYear(of, test).get(year) ?? 0;
+}
+
+interface Counting {
+  readonly campus: Campus;
+  readonly plan: Plan;
+}
+
+/** Sites of a plan by the year in which they count. */
+function countedByYear(
+  { campus, plan }: Counting,
   { countsFromSqFt, returnedCounts }: YearlyTest,
-  year: FiscalYear,
-): number {
+): ReadonlyMap<FiscalYear, number> {
   const areas = new Map(campus.candidates.map((s) => [s.id, s.areaSqFt]));
-  return plan.decisions.placements.filter(
-    (p) =>
-      countsIn(p, areas.get(p.site) ?? 0, countsFromSqFt) === year &&
-      (returnedCounts || standsThrough(campus, p)),
-  ).length;
+  const counted = new Map<FiscalYear, number>();
+  for (const placement of plan.decisions.placements) {
+    const year = countsIn(placement, areas.get(placement.site) ?? 0, countsFromSqFt);
+    if (year === undefined || !(returnedCounts || standsThrough(campus, placement))) continue;
+    counted.set(year, (counted.get(year) ?? 0) + 1);
+  }
+  return counted;
 }
 
 function promisedYears(campus: Campus, from: FiscalYear, to: FiscalYear): FiscalYear[] {

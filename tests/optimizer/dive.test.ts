@@ -1,0 +1,130 @@
+/**
+ * Plans near a relaxation, on small generated programs. HiGHS is the second way: what a dive makes whole
+ * is a point of the model, and with people held near those of a plan the plan itself stays.
+ */
+import { beforeAll, describe, expect, test } from 'vitest';
+import type { Campus } from '#domain/campus.js';
+import { yearIndexOf } from '#domain/calendar.js';
+import type { PositionType } from '#domain/labor.js';
+import type { Decisions } from '#domain/plan.js';
+import { parseCampusFile } from '#contracts/parse-campus-file.js';
+import type { Model } from '#mip/model.js';
+import type { OpenRelaxation, Solver } from '#mip/solver.js';
+import { groundOf } from '#optimizer/columns/ground-of.js';
+import { NOTHING_COUNTED_OUT } from '#optimizer/counts/count-columns.js';
+import { dive } from '#optimizer/dive/dive.js';
+import { nearPeople } from '#optimizer/improve/near-people.js';
+import { planModel, type PlanModel } from '#optimizer/model/plan-model.js';
+import { readDecisions } from '#optimizer/model/read-decisions.js';
+import { loadHighsSolver } from '#solver-highs/highs-solver.js';
+import { seededRandom } from '#units/random.js';
+import { generatedFile } from '../bench/programs/generated-program.js';
+import { KINDS } from '../bench/programs/shape.js';
+
+let solver: Solver;
+beforeAll(async () => {
+  solver = await loadHighsSolver();
+});
+
+const programs = KINDS.flatMap((kind) =>
+  [1, 2].map((seed) => ({ name: `${kind} program ${seed}`, kind, seed })),
+);
+
+function modelOf({ kind, seed }: (typeof programs)[number]): PlanModel & { campus: Campus } {
+  const parsed = parseCampusFile(JSON.stringify(generatedFile({ sites: 5, years: 6, kind, seed })));
+  if (!parsed.ok) throw new Error('a generated program is not sound');
+  const ground = { ...groundOf(parsed.campus), counted: NOTHING_COUNTED_OUT };
+  const held = new Map([['unserved-total', 0]]);
+  return { ...planModel(ground, 'benefit', held), campus: parsed.campus };
+}
+
+function columnsOf({ model, columns, counts }: PlanModel) {
+  const stay = counts.filter(({ kind }) => kind === 'held');
+  const forSeason = columns.hires.filter(({ position }) => position.term !== 'recurring');
+  return {
+    lower: model.lower,
+    upper: model.upper,
+    people: [...forSeason, ...stay].map(({ variable }) => variable.column),
+    lives: columns.lifecycles.map(({ variable }) => variable.column),
+  };
+}
+
+function withOpen<T>({ model }: PlanModel, use: (lp: OpenRelaxation) => T): T {
+  const lp = solver.open(model, { seed: 1, changing: 'bounds', shouldStop: () => false });
+  try {
+    return use(lp);
+  } finally {
+    lp.close();
+  }
+}
+
+/** The model with the lives and people of a point. */
+function heldAt(made: PlanModel, values: Float64Array): Model {
+  const { lives, people, ...bounds } = columnsOf(made);
+  const [lower, upper] = [Float64Array.from(bounds.lower), Float64Array.from(bounds.upper)];
+  for (const column of [...lives, ...people])
+    lower[column] = upper[column] = Math.round(values[column] ?? 0);
+  return { ...made.model, lower, upper };
+}
+
+const isWhole = (value: number | undefined) =>
+  Math.abs((value ?? NaN) - Math.round(value ?? NaN)) < 1e-4;
+
+describe.each(programs)('$name', (of) => {
+  test('a dive ends with whole people; where its lives are whole, it is worth at least what the solver makes of them', () => {
+    const made = modelOf(of);
+    const optimum = solver.solve(made.model, { limits: {}, seed: 1 });
+    if (optimum.kind !== 'optimal') return expect.fail('the program has no plan');
+    for (const random of [undefined, seededRandom(of.seed)]) {
+      const on = columnsOf(made);
+      const values = withOpen(made, (lp) =>
+        dive(lp, {
+          ...on,
+          sign: 1,
+          ...(random ? { random } : {}),
+          chance: 0.01 * optimum.objective,
+          patience: 10,
+          done: () => false,
+        }),
+      );
+      if (!values) return expect.fail('the dive came to nothing');
+      expect(on.people.every((column) => isWhole(values[column]))).toBe(true);
+      if (!on.lives.every((column) => isWhole(values[column]))) continue;
+      const whole = solver.solve(heldAt(made, values), { limits: {}, seed: 1 });
+      if (whole.kind !== 'optimal') continue;
+      const reached = made.model.objective.reduce((sum, c, j) => sum + c * (values[j] ?? 0), 0);
+      expect(reached).toBeGreaterThanOrEqual(whole.objective * (1 - 1e-6));
+      expect(whole.objective).toBeLessThanOrEqual(optimum.objective * (1 + 1e-6));
+    }
+  });
+
+  test('near the people of the best plan the best plan is found, and no other people than asked for', () => {
+    const made = modelOf(of);
+    const optimum = solver.solve(made.model, { limits: {}, seed: 1 });
+    if (optimum.kind !== 'optimal') return expect.fail('the program has no plan');
+    const best = readDecisions(made.columns, optimum.values);
+    for (const slack of [0, 1]) {
+      const near = solver.solve(nearPeople(made, best, slack), { limits: {}, seed: 1 });
+      if (near.kind !== 'optimal') return expect.fail('the plan at hand was left out');
+      expect(near.objective).toBeCloseTo(optimum.objective, 4);
+      const found = readDecisions(made.columns, near.values);
+      expect(furthestApart(made.campus, best, found)).toBeLessThanOrEqual(slack);
+    }
+  });
+});
+
+/** The largest difference of two plans in the people of one position held in one year. */
+function furthestApart(campus: Campus, a: Decisions, b: Decisions): number {
+  const years = Array.from({ length: campus.calendar.horizonYears }, (_, y) => y);
+  const heldIn = ({ hires }: Decisions, { id, term }: PositionType, year: number) =>
+    hires
+      .filter((h) => h.position === id)
+      .map((h) => ({ ...h, began: yearIndexOf(campus.calendar, h.year) }))
+      .filter(({ began }) => (term === 'recurring' ? began <= year : began === year))
+      .reduce((sum, { count }) => sum + count, 0);
+  return Math.max(
+    ...campus.positions.flatMap((position) =>
+      years.map((year) => Math.abs(heldIn(a, position, year) - heldIn(b, position, year))),
+    ),
+  );
+}
