@@ -82,7 +82,7 @@ export async function askAndPrint<K extends QuestionKind>(
   { question, files, options, lines }: Asking<K>,
   output: Output,
 ): Promise<number> {
-  const began = performance.now();
+  const began = beganAt(output);
   const base = await basePlan(files, options, output);
   const work = (asked: Asked) => answerQuestion(question, asked);
   const answer = await ask(work, base, { options, output, began });
@@ -97,9 +97,9 @@ export async function askConflicts(
   options: AskOptions,
   output: Output,
 ): Promise<number> {
+  const began = beganAt(output);
   const { campus } = await readCampus(path);
-  const seconds = (options.seconds ?? QUESTION_SECONDS) * RESOLVING_SHARE;
-  const pool = openResolverPool({ seconds });
+  const pool = openResolverPool({ seconds: secondsToResolve(options, began) });
   try {
     const asked = { campus, resolver: pool, seed: options.seed, onStep: stepPrinter(output) };
     const answer = await answerConflicts(asked);
@@ -117,9 +117,7 @@ export async function ask<T>(
   base: Base,
   { options, output, began }: { options: AskOptions; output: Output; began: number },
 ): Promise<T> {
-  const used = (performance.now() - began) / 1000;
-  const seconds = (options.seconds ?? QUESTION_SECONDS) - used;
-  const pool = openResolverPool({ seconds: Math.max(0.5, seconds * RESOLVING_SHARE) });
+  const pool = openResolverPool({ seconds: secondsToResolve(options, began) });
   try {
     return await work({
       campus: base.input.campus,
@@ -133,6 +131,16 @@ export async function ask<T>(
   } finally {
     await pool.close();
   }
+}
+
+/** When the person who asks began to wait, on the clock of `performance.now`. */
+export function beganAt({ began = performance.now() }: Output): number {
+  return began;
+}
+
+function secondsToResolve({ seconds = QUESTION_SECONDS }: AskOptions, began: number): number {
+  const used = (performance.now() - began) / 1000;
+  return Math.max(0.5, (seconds - used) * RESOLVING_SHARE);
 }
 
 /** Seconds between two lines of progress. */

@@ -2,7 +2,13 @@ import { futures, type FuturesAsk } from '#futures/futures.js';
 import type { FuturesAnswer } from '#futures/results/answer.js';
 
 export type { FuturesAnswer } from '#futures/results/answer.js';
-export { moreInWords, ofFutures, quantileInWords, shareInWords } from '#units/sampled-in-words.js';
+export {
+  moreInWords,
+  ofFutures,
+  quantileInWords,
+  quantilesInWords,
+  shareInWords,
+} from '#units/sampled-in-words.js';
 
 /** Futures that a plan meets unless told otherwise. */
 export const USUAL_FUTURES = 1000;

@@ -111,7 +111,7 @@ class Pool implements ResolverPool {
             end();
             this.threads.delete(thread);
             void thread.terminate();
-            this.idle.push(this.open());
+            if (this.secondsLeft() > 0) this.idle.push(this.open());
             resolve(GIVEN_UP);
             this.next();
           },

@@ -52,10 +52,25 @@ export function moreInWords(quantile: SampledQuantile): string {
   return words.startsWith('-') ? `${words.slice(1)} fewer` : `${words} more`;
 }
 
+/**
+ * Quantiles of one sample from low to high, each as far as it can be trusted. Where a coarse step would
+ * round one past its neighbor nearer the middle, it is told as that neighbor.
+ */
+export function quantilesInWords(
+  quantiles: readonly [low: SampledQuantile, middle: SampledQuantile, high: SampledQuantile],
+): string[] {
+  const [low, middle, high] = quantiles.map(rounded) as [number, number, number];
+  return [Math.min(low, middle), middle, Math.max(middle, high)].map(wholeInWords);
+}
+
 /** A quantile in steps of 1, 2, or 5 times a power of ten, no finer than a third of its error. */
-export function quantileInWords({ value, low, high }: SampledQuantile): string {
+export function quantileInWords(quantile: SampledQuantile): string {
+  return wholeInWords(rounded(quantile));
+}
+
+function rounded({ value, low, high }: SampledQuantile): number {
   const error = Math.max((high - low) / 2, 0.5);
   const power = 10 ** Math.floor(Math.log10(error));
   const step = Math.max(1, ([1, 2, 5].find((m) => m * power >= error / 3) ?? 5) * power);
-  return wholeInWords(Math.round(value / step) * step);
+  return Math.round(value / step) * step;
 }

@@ -30,7 +30,7 @@ function choice(id: string, standing: ChoiceRow['standing']): ChoiceRow {
 const NEXT: NextSiteAnswer = {
   ...{ question: 'next-site', year: 'FY28', headline: 'Prepare A-1 Lawn in FY28.', gap: 0.0123 },
   choices: [choice('A-1', 'recommended'), choice('B-2', 'tied'), choice('C-3', 'found-worse')],
-  ...{ couldBecome: [], made: MADE },
+  ...{ firstOpenYear: 'FY28', couldBecome: [], made: MADE },
 };
 
 const LIMITS: LimitsAnswer = {

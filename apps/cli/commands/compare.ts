@@ -1,5 +1,5 @@
 import { answerCampusChanges, answerPlans } from '#planning/answer-comparison.js';
-import { ask, basePlan, type AskOptions } from '../ask.js';
+import { ask, basePlan, beganAt, type AskOptions } from '../ask.js';
 import { CommandFailure, EXIT } from '../exit-codes.js';
 import { campusesLines, plansLines } from '../lines/compare-lines.js';
 import { asJson, type Output } from '../output.js';
@@ -45,7 +45,7 @@ async function campuses(
   options: CompareOptions,
   output: Output,
 ): Promise<number> {
-  const began = performance.now();
+  const began = beganAt(output);
   const second = await readCampus(b);
   const base = await basePlan({ campus: a }, options, output);
   const documents = { first: base.input.document, second: second.document };

@@ -1,6 +1,6 @@
 import { answerFutures, MENDED_FUTURES } from '#planning/answer-futures.js';
 import { openFuturesPool } from '#solving/futures-pool.js';
-import { basePlan, stepPrinter, type AskedFiles } from '../ask.js';
+import { basePlan, beganAt, stepPrinter, type AskedFiles } from '../ask.js';
 import { EXIT } from '../exit-codes.js';
 import { futuresLines } from '../lines/futures-lines.js';
 import { asJson, type Output } from '../output.js';
@@ -21,7 +21,7 @@ export async function askFutures(
   options: FuturesOptions,
   output: Output,
 ): Promise<number> {
-  const began = performance.now();
+  const began = beganAt(output);
   const { input, plan } = await basePlan(files, options, output);
   const used = (performance.now() - began) / 1000;
   const seconds = Math.max(1, (options.seconds ?? FUTURES_SECONDS) - used);

@@ -3,6 +3,7 @@ import {
   moreInWords,
   ofFutures,
   quantileInWords,
+  quantilesInWords,
   shareInWords,
   type FuturesAnswer,
 } from '#planning/answer-futures.js';
@@ -47,6 +48,7 @@ export function futuresLines(answer: FuturesAnswer): string[] {
 }
 
 function promisesLines({ promises, futures }: Result): string[] {
+  if (promises.length === 0) return ['The campus file holds no promise.'];
   return [
     `Promises, and the share of futures in which each is kept through a year (give or take ${errorInWords(futures)} percentage points at the most):`,
     ...promises.map(promiseLine),
@@ -136,7 +138,7 @@ function differenceInWords({ p10, p50, p90 }: Spread): string {
 
 /** One future in ten lies below the first number, one in ten above the last. */
 function threeInWords({ p10, p50, p90 }: Spread): string {
-  return [p10, p50, p90].map(quantileInWords).join(' / ');
+  return quantilesInWords([p10, p50, p90]).join(' / ');
 }
 
 /** What planning anew changes: promises and builds. */

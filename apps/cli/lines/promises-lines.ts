@@ -7,11 +7,13 @@ export function promisesLines(answer: PromisesAnswer): string[] {
   return [
     lastKeptSentence,
     '',
-    'What letting each promise go would change:',
+    ...(promises.length > 0
+      ? ['What letting each promise go would change:']
+      : ['The campus file holds no promise that could be let go.']),
     ...promises.map(({ sentence }) => `  ${sentence}`),
     ...(skipping.length > 0 ? ['Skipping years of the yearly promise:'] : []),
     ...skipping.map(({ sentence }) => `  ${sentence}`),
-    notModelled,
+    ...(promises.length > 0 ? [notModelled] : []),
     '',
     ...madeLines(made),
   ];

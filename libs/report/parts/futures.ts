@@ -1,6 +1,6 @@
 import type { FuturesAnswer } from '#futures/results/answer.js';
 import { capitalized, wholeInWords } from '#units/in-words.js';
-import { quantileInWords, shareInWords } from '#units/sampled-in-words.js';
+import { quantileInWords, quantilesInWords, shareInWords } from '#units/sampled-in-words.js';
 import type { Block } from '../document/plan-document.js';
 import { numberColumn, row, table, textColumn, type Table } from '../document/table.js';
 import { heading, paragraph, smallPrint } from '../document/text-blocks.js';
@@ -65,7 +65,7 @@ function valuesOf({ p10, p50, p90 }: Season['wanted']) {
 }
 
 function careTable(seasons: readonly Season[], name: string): Table {
-  const three = ({ p10, p50, p90 }: Season['wanted']) => [p10, p50, p90].map(quantileInWords);
+  const three = ({ p10, p50, p90 }: Season['wanted']) => quantilesInWords([p10, p50, p90]);
   return table({
     caption: `${name} hours: one future in ten lies below the low number, one in ten above the high one`,
     density: 'dense',

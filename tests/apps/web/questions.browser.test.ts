@@ -26,6 +26,7 @@ const choice = {
 const answer: NextSiteAnswer = {
   question: 'next-site',
   year: 'FY28',
+  firstOpenYear: 'FY28',
   headline: 'Recommended: TVU-19 East Hall Court. TVU-03 cannot be told apart from it.',
   choices: [
     {

@@ -103,3 +103,13 @@ test('of those tied the one is recommended with which least given money lapses, 
     'found-worse',
   ]);
 });
+
+test('with one seed each, what differs by no more than searches of one campus do is not called worse', () => {
+  const best = named(contestant('best', [0, 1000]));
+  const near = named(contestant('near', [0, 960]));
+  const far = named(contestant('far', [0, 900]));
+  const of = compared([best, near, far], [0, 0, 0, 50, 0]);
+  expect(standsAgainst(of, near).standing).toBe('tied');
+  expect(standsAgainst(of, far).standing).toBe('found-worse');
+  expect([near, far].map((c) => isNear(of, c))).toEqual([true, false]);
+});

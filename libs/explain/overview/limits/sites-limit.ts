@@ -26,5 +26,7 @@ function tightest(years: readonly YearRow[]): string {
   const [first, ...rest] = years;
   if (!first) return 'The plan has no year.';
   const least = rest.reduce((a, b) => (b.sitesLeft < a.sitesLeft ? b : a), first);
+  if (years.every(({ sitesLeft }) => sitesLeft === 0))
+    return 'No candidate is open in any year, and no promise asks for one.';
   return `Enough. Fewest in ${least.year}: ${counted(least.sitesLeft, 'candidate')} open.`;
 }

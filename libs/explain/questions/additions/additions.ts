@@ -54,7 +54,7 @@ export async function additions(asked: Asked): Promise<AdditionsAnswer> {
   const rows = levers.map((lever, i) => rowOf(lever, base, others[i]));
   return {
     question: 'additions',
-    headline: headlineOf(rows),
+    headline: headlineOf(rows, base?.measures ?? null),
     base: base?.measures ?? null,
     additions: rows,
     made: madeBy(effort, [asked.seed], notFollowed(followed)),
@@ -118,15 +118,22 @@ function noteOf({ kind, course, note }: Lever, followed: FollowedPlan | undefine
   return `${note} ${used}`;
 }
 
-function headlineOf(rows: readonly AdditionRow[]): string {
+function headlineOf(rows: readonly AdditionRow[], base: PlanMeasures | null): string {
+  if (base === null || rows.every(({ measures }) => measures === null))
+    return 'None of these was worked out in the time.';
+  if (base.promiseYearsKept === null)
+    return 'No yearly promise is on file, so that none can be kept longer; what each addition changes stands beside it.';
   const years = (r: AdditionRow) =>
     r.changes.find((c) => c.measure === 'promiseYearsKept')?.change ?? 0;
   const helping = rows.filter((r) => years(r) > 0).sort((a, b) => years(b) - years(a));
   const [most] = helping;
-  if (!most) return 'None of these was found to keep the yearly promise in more years.';
+  const open = rows.filter(({ measures }) => measures === null).length;
+  const worked = open === 0 ? 'these' : `the ${rows.length - open} that were worked out`;
+  if (!most) return `None of ${worked} was found to keep the yearly promise in more years.`;
   const cheapest = helping
     .filter((r) => r.yearsPer10000Dollars !== null)
     .sort((a, b) => (b.yearsPer10000Dollars ?? 0) - (a.yearsPer10000Dollars ?? 0))[0];
   const best = ` Most for the money: ${cheapest?.name ?? ''}.`;
-  return `${counted(helping.length, 'addition')} of ${rows.length} keep the yearly promise in more years; most years: ${most.name}.${cheapest ? best : ''}`;
+  const keep = helping.length === 1 ? 'keeps' : 'keep';
+  return `${counted(helping.length, 'addition')} of ${rows.length} ${keep} the yearly promise in more years; most years: ${most.name}.${cheapest ? best : ''}`;
 }

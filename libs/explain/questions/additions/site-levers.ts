@@ -29,7 +29,7 @@ export function siteLevers(campus: Campus, plan: Plan): Lever[] {
   return [
     ...lighterLevers(campus, lightest),
     ...simplifiedLevers(campus, plan, lightest),
-    skipLever(campus),
+    ...skipLevers(campus),
   ];
 }
 
@@ -167,11 +167,14 @@ function changeTo(
   };
 }
 
-function skipLever(campus: Campus): Lever {
+/** The second year of the plan without the yearly promise; none where nothing was promised for it. */
+function skipLevers(campus: Campus): Lever[] {
   const promise = yearlyPromise(campus);
   const year = yearsLater(campus.calendar.firstYear, 1);
+  const isPromised = campus.commitments.some(({ id }) => id === promise.id);
+  if (!isPromised || year < promise.test.from || year > promise.test.to) return [];
   const label = fiscalYearLabel(year);
-  return {
+  const lever: Lever = {
     course: {
       id: 'skip',
       name: `the promise let go in ${label} alone`,
@@ -183,4 +186,5 @@ function skipLever(campus: Campus): Lever {
     isAsked: false,
     note: 'A site may still be built in that year; it need not be.',
   };
+  return [lever];
 }

@@ -31,7 +31,10 @@ export function comparePlans(campus: Campus, a: Plan, b: Plan): PlansCompared {
   const [first, second] = [planMeasures(campus, a), planMeasures(campus, b)];
   const changes = changesBetween(first, second);
   const moved = movedSites(campus, a, b);
-  const headline = `The second plan has ${changesInWords(changes)}; ${counted(moved.length, 'site stands', 'sites stand')} elsewhere.`;
+  const headline =
+    changes.length === 0 && moved.length === 0
+      ? 'The two plans build the same sites in the same years, and come to the same.'
+      : `The second plan has ${changesInWords(changes)}; ${counted(moved.length, 'site stands', 'sites stand')} elsewhere.`;
   return { question: 'compare-plans', headline, first, second, changes, moved };
 }
 

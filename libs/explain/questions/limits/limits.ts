@@ -2,7 +2,7 @@ import { plannedYears, yearAt, yearIndexOf } from '#domain/calendar.js';
 import type { Campus } from '#domain/campus.js';
 import { sitesCounted } from '#rules/sites-each-year/check.js';
 import { fiscalYearLabel } from '#units/fiscal-year.js';
-import { capitalized, listInWords } from '#units/in-words.js';
+import { capitalized } from '#units/in-words.js';
 import { groundOf } from '../../overview/ground.js';
 import { seasonRows } from '../../overview/labor/season-rows.js';
 import { fundYears } from '../../overview/ledgers/fund-years.js';
@@ -16,7 +16,7 @@ import { decided, lastIn, type LastKept, type Sought } from './last-kept.js';
 import { Prefixes } from './prefixes.js';
 import { yearlyPromise, type YearlyPromise } from './prefix.js';
 import { onlySitesLimited, resourcesOf } from './resources.js';
-import { yearsWithSites } from './sites-last.js';
+import { sitesLast, type SitesLast } from './sites-last.js';
 
 /** What breaks first: in this plan, and of the promise with one resource limited at a time. */
 export async function limits(asked: Asked): Promise<LimitsAnswer> {
@@ -53,11 +53,11 @@ async function promiseLimits(
   const { campus } = asked;
   const horizon = campus.calendar.horizonYears;
   const own = yearsKept(asked, promise);
-  const prefixesOf = (of: Campus) => new Prefixes(asked, { campus: of, promise });
   asked.onStep?.('Seeing how far the sites alone carry the promise', 0.1);
-  const enough = yearsWithSites(campus, promise);
-  const longest = { least: 0, guess: enough, most: Math.min(horizon, enough + 1) };
-  const sites = await lastIn(asked, prefixesOf(onlySitesLimited(campus)), longest);
+  const enough = sitesLast(campus, promise);
+  const hints = [enough, { years: own, decisions: asked.plan.decisions }];
+  const prefixesOf = (of: Campus) => new Prefixes(asked, { campus: of, promise, hints });
+  const sites = await sitesKept(asked, prefixesOf(onlySitesLimited(campus)), enough);
   const most = sites.impossibleYears === null ? horizon : sites.impossibleYears - 1;
   const courses = coursesOf(campus).map((c) => ({ ...c, prefixes: prefixesOf(c.alone) }));
   const unhired = Math.min(own, yearsBeforeHires(asked));
@@ -68,6 +68,14 @@ async function promiseLimits(
     (a, b) => yearsOf(a, campus) - yearsOf(b, campus),
   );
   return { alone, together: rows.filter(isJoint) };
+}
+
+/** To which year the sites alone carry the promise; where they are used up is proven without a solve. */
+async function sitesKept(asked: Asked, prefixes: Prefixes, enough: SitesLast): Promise<LastKept> {
+  const { years, isProven } = enough;
+  const most = isProven ? years : asked.campus.calendar.horizonYears;
+  const kept = await lastIn(asked, prefixes, { least: 0, guess: years, most });
+  return isProven ? { ...kept, impossibleYears: kept.impossibleYears ?? years + 1 } : kept;
 }
 
 interface Course {
@@ -193,7 +201,8 @@ function rowOf({ calendar }: Campus, { id, name, kept, most }: Told): PromiseLim
   const whole = foundYears >= calendar.horizonYears;
   const sitesEndItFirst = !whole && foundYears >= most;
   const row = { id, name, keptThrough, impossibleThrough, sitesEndItFirst, tried };
-  return { ...row, sentence: sentenceOf(row, { whole, next: label(foundYears + 1) }) };
+  const next = foundYears < plannedYears(calendar) ? label(foundYears + 1) : '';
+  return { ...row, sentence: sentenceOf(row, { whole, next }) };
 }
 
 function sentenceOf(
@@ -203,9 +212,13 @@ function sentenceOf(
   const who = capitalized(name);
   if (whole) return `${who}: enough in every year of the plan.`;
   if (sitesEndItFirst)
-    return `${who}: enough until the sites are used up, after ${keptThrough ?? ''}.`;
+    return keptThrough === null
+      ? `${who}: nothing to end, since no site may be prepared in ${next}.`
+      : `${who}: enough until the sites are used up, after ${keptThrough}.`;
   if (keptThrough === null && impossibleThrough === null)
     return `${who}: not worked out in the time.`;
+  if (keptThrough === null && impossibleThrough === next)
+    return `${who}: the promise cannot be kept even in ${next} (proven).`;
   if (keptThrough === null)
     return `${who}: not through ${impossibleThrough ?? ''} (proven); how long it can be kept was not worked out in the time.`;
   const until = `through ${keptThrough}`;
@@ -247,7 +260,7 @@ function headlineOf(of: {
   const hidden = seasonal
     ? ` In this plan ${seasonal.resource} run short in ${seasonal.label ?? ''}; hours added up over the year ${of.annual.year === null ? 'never show it' : `show it only in ${of.annual.year}`}.`
     : '';
-  return `“${of.promise.name}”. ${joint}${alone}${hidden}`;
+  return `How long “${of.promise.name}” can be kept. ${joint}${alone}${hidden}`;
 }
 
 function made(asked: Asked, untold: readonly PromiseLimit[]): Made {
@@ -256,7 +269,9 @@ function made(asked: Asked, untold: readonly PromiseLimit[]): Made {
     seeds: [asked.seed],
     skipped:
       untold.length > 0
-        ? [`a proof for some years of ${listInWords(untold.map(({ name }) => name))}`]
+        ? [
+            `a plan or a proof for some years of these: ${untold.map(({ name }) => name).join('; ')}`,
+          ]
         : [],
     sentence:
       'Each year was tried as the last one of a plan of its own, with all care served to five years after it; a year counts as kept where a verified plan was found, and as impossible where that is proven.',

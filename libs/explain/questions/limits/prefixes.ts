@@ -35,8 +35,15 @@ export class Prefixes {
 
   constructor(
     private readonly asked: Asked,
-    private readonly of: { readonly campus: Campus; readonly promise: YearlyPromise },
-  ) {}
+    private readonly of: {
+      readonly campus: Campus;
+      readonly promise: YearlyPromise;
+      /** Decisions that may carry it through so many years. */
+      readonly hints?: readonly { readonly years: number; readonly decisions: Decisions }[];
+    },
+  ) {
+    for (const { years, decisions } of of.hints ?? []) this.plans.set(years, decisions);
+  }
 
   /** How a prefix ends, tried now where it was not before. */
   async ending(years: number): Promise<Ending> {
@@ -91,7 +98,7 @@ export class Prefixes {
     return ending;
   }
 
-  /** The plan of the nearest prefix; without one, the plan that is asked about. */
+  /** What is known of the nearest prefix; without any, the plan that is asked about. */
   private startFor(years: number): Decisions {
     const [nearest] = [...this.plans].sort(([a], [b]) => Math.abs(a - years) - Math.abs(b - years));
     return nearest?.[1] ?? this.asked.plan.decisions;

@@ -64,6 +64,8 @@ export interface CouldBecome {
 export interface NextSiteAnswer {
   readonly question: 'next-site';
   readonly year: string;
+  /** First year in which a candidate that counts may be prepared; `null`: in none. */
+  readonly firstOpenYear: string | null;
   readonly headline: string;
   /** The recommended one first, then those tied with it, then the others by how much worse they are. */
   readonly choices: readonly ChoiceRow[];

@@ -1,6 +1,9 @@
-import type { Campus, HandPlacement } from '#domain/campus.js';
+import { yearAt } from '#domain/calendar.js';
+import { candidate, type Campus, type HandPlacement } from '#domain/campus.js';
 import { campusCharges } from '#estimating/site-charges/campus-charges.js';
 import { possibleLifecycles } from '#optimizer/columns/lifecycles.js';
+import type { Lifecycle } from '#rules/columns.js';
+import { fiscalYearLabel } from '#units/fiscal-year.js';
 import { yearlyPromises } from '../../overview/promises/yearly.js';
 import { siteName } from '../../overview/site-words.js';
 
@@ -19,17 +22,22 @@ export function countsFrom(campus: Campus): number {
 
 /** Candidates that count and could be prepared in the first year, in order of id. */
 export function eligibleNextYear(campus: Campus): string[] {
+  const open = new Set(openLives(campus).flatMap((l) => (l.yearIndex === 0 ? [l.site] : [])));
+  return [...open].sort();
+}
+
+/** First year in which a candidate that counts may be prepared; `null`: in none. */
+export function firstOpenYear(campus: Campus): string | null {
+  const first = Math.min(...openLives(campus).map((l) => l.yearIndex));
+  return Number.isFinite(first) ? fiscalYearLabel(yearAt(campus.calendar, first)) : null;
+}
+
+function openLives(campus: Campus): Lifecycle[] {
   const free = unchosen(campus);
-  const open = new Set(
-    possibleLifecycles(free, campusCharges(free))
-      .filter((l) => l.yearIndex === 0)
-      .map((l) => l.site),
-  );
   const least = countsFrom(campus);
-  return campus.candidates
-    .filter(({ id, areaSqFt }) => open.has(id) && areaSqFt >= least)
-    .map(({ id }) => id)
-    .sort();
+  return possibleLifecycles(free, campusCharges(free)).filter(
+    ({ site }) => candidate(campus, site).areaSqFt >= least,
+  );
 }
 
 /** Next year's build is these sites and no other that counts; no site at all: none is built. */

@@ -1,5 +1,6 @@
 import type { Campus } from '#domain/campus.js';
 import { counted, hoursInWords, listInWords, percentInWords } from '#units/in-words.js';
+import type { Made } from '../common/asked.js';
 import type { ChoiceRow, CouldBecome, NextSiteAnswer } from './answer.js';
 import { DOLLAR_STEP, HOUR_STEP, isLess, lostDollars } from './order.js';
 import { amountInWords } from './standing.js';
@@ -10,14 +11,33 @@ const MOST_NAMED = 3;
 /** The answer in two or three sentences that a chair would read out. */
 export function headlineOf(
   campus: Campus,
-  { year, choices, couldBecome }: Pick<NextSiteAnswer, 'year' | 'choices' | 'couldBecome'>,
+  {
+    year,
+    firstOpenYear,
+    choices,
+    couldBecome,
+    made,
+  }: Omit<NextSiteAnswer, 'question' | 'headline' | 'gap'>,
 ): string {
   const best = choices.find((c) => c.standing === 'recommended');
   const sites = choices.filter((c) => c.sites.length > 0);
+  if (sites.length === 0)
+    return `No candidate is eligible in ${year}.${firstOpen(firstOpenYear)}${tests(couldBecome)}`;
   if (!best) return `No plan was found for ${year}.${tests(couldBecome)}`;
-  if (sites.length === 0) return `No candidate is eligible in ${year}.${tests(couldBecome)}`;
   const recommended = best.sites.length === 0 ? 'build no site' : best.name;
-  return `Recommended for ${year}: ${recommended}.${ties(choices)}${namedFirst(choices)}${nextBest(campus, choices)}${tests(couldBecome)}`;
+  return `Recommended for ${year}: ${recommended}.${oneSearch(made, best)}${ties(choices)}${namedFirst(choices)}${nextBest(campus, choices)}${tests(couldBecome)}`;
+}
+
+/** One search of each tells little, so that it is said before any difference is. */
+function oneSearch({ rounds }: Made, { seedsRun }: ChoiceRow): string {
+  if (rounds === null || seedsRun > 1) return '';
+  return ' There was time for one search of each only, so that more time may well say otherwise.';
+}
+
+function firstOpen(year: string | null): string {
+  return year === null
+    ? ' As the file stands, none is in any later year either.'
+    : ` The first year in which one may be prepared is ${year}.`;
 }
 
 function ties(choices: readonly ChoiceRow[]): string {

@@ -7,7 +7,7 @@ import { siteName } from '../../overview/site-words.js';
 import type { Asked } from '../common/asked.js';
 import type { ChoiceRow, CouldBecome, NextSiteAnswer } from './answer.js';
 import { choiceFacts, type Facts } from './choice-facts.js';
-import { choiceName, choose, eligibleNextYear } from './choices.js';
+import { choiceName, choose, eligibleNextYear, firstOpenYear } from './choices.js';
 import { ranked, withBounds, type Contestant } from './contest.js';
 import { barredByUnknowns, type Barred } from './could-become.js';
 import { headlineOf } from './headline.js';
@@ -24,6 +24,7 @@ export async function nextSite(asked: Asked): Promise<NextSiteAnswer> {
   const { campus } = asked;
   const barred = barredByUnknowns(asked);
   const singles = [[], ...eligibleNextYear(campus).map((id) => [id])].map((s) => choose(campus, s));
+  if (singles.length === 1 && barred.length === 0) return nothingToChoose(campus);
   const contested = await contest(asked, singles);
   const passed = await contested.alsoTry(barred.map((b) => choose(b.passed, [b.site])));
   const { compared, bounded } = await boundTied(asked, contested);
@@ -36,6 +37,15 @@ export async function nextSite(asked: Asked): Promise<NextSiteAnswer> {
       : []),
   ];
   return answerOf(asked, { compared, couldBecome, made: madeOf(asked, contested, skipped) });
+}
+
+function nothingToChoose(campus: Campus): NextSiteAnswer {
+  const sentence = 'The rules alone answer this; nothing was planned again.';
+  const year = fiscalYearLabel(campus.calendar.firstYear);
+  const made = { rounds: null, seeds: [], skipped: [], sentence };
+  const open = { year, firstOpenYear: firstOpenYear(campus) };
+  const told = { ...open, choices: [], couldBecome: [], made };
+  return { question: 'next-site', ...told, headline: headlineOf(campus, told), gap: null };
 }
 
 /** Bounds of their own for those that cannot be told apart, where there is time for all of them. */
@@ -112,8 +122,8 @@ function answerOf(asked: Asked, { compared, couldBecome, made }: Found): NextSit
   const choices = withMoves(campus, inOrder(rows), factsOf);
   const year = fiscalYearLabel(campus.calendar.firstYear);
   const gap = gapOf(asked, best);
-  const headline = headlineOf(campus, { year, choices, couldBecome });
-  return { question: 'next-site', year, headline, choices, couldBecome, gap, made };
+  const told = { year, firstOpenYear: firstOpenYear(campus), choices, couldBecome, made };
+  return { question: 'next-site', ...told, headline: headlineOf(campus, told), gap };
 }
 
 /** Given money by fund that lapses whatever is chosen. */

@@ -40,7 +40,7 @@ export function isNear(of: Compared, c: Contestant): boolean {
   const rival = rivalOf(of, c);
   if (!rival) return true;
   const { found, shares, tier } = worseBy(of.campus, rival.reached, c.reached);
-  return shares ? shares.found <= NEAR : found <= noiseOf(of, tier);
+  return (shares !== null && shares.found <= NEAR) || found <= noiseOf(of, tier);
 }
 
 function noiseOf({ campus, noise }: Compared, tier: string): number {
@@ -91,7 +91,7 @@ export function standsAgainst(of: Compared, c: Contestant): Stands {
     .filter((run, i) => compareTiers(campus, others[i]?.values ?? [], run.values) < 0).length;
   const regret = regretOf(campus, { rival, c, others });
   const seeds = [others, runs].map((some) => spread(campus, some, regret.tier));
-  const unsettled = Math.max(noiseBefore(of, regret.tier), ...seeds);
+  const unsettled = Math.max(chanceIn(of, regret.tier, pairs), ...seeds);
   const isBest = rival === bestOf(of);
   const counts = { regret, seedsWorse, seedsRun: pairs, unsettled, rival: isBest ? null : rival };
   const standing = standingOf(counts);
@@ -100,9 +100,12 @@ export function standsAgainst(of: Compared, c: Contestant): Stands {
   return { regret, comparedWith, seedsWorse, seedsRun: pairs, standing, sentence };
 }
 
-/** Chance in a tier before benefit; that of benefit is told by the seeds of the choices themselves. */
-function noiseBefore(of: Compared, tier: string): number {
-  return tier === 'benefit' ? 0 : noiseOf(of, tier);
+/**
+ * By how much searches of one campus differ in a tier. Chance in benefit is told by the seeds of the
+ * choices themselves where there are several; one seed alone says nothing of it.
+ */
+function chanceIn(of: Compared, tier: string, seedsRun: number): number {
+  return tier === 'benefit' && seedsRun > 1 ? 0 : noiseOf(of, tier);
 }
 
 /** Proven by the best plans of all; else as found with equal work. */

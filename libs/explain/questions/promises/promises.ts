@@ -155,6 +155,13 @@ async function lastYear(
   const guess = missed < 0 ? years.length : missed;
   const kept = await lastKept(asked, { campus, promise, least: 0, guess, most });
   const label = (count: number) => fiscalYearLabel(yearAt(campus.calendar, count - 1));
+  if (kept.foundYears === 0 && kept.impossibleYears !== null) {
+    const through = kept.impossibleYears === 1 ? 'even in' : 'through';
+    return {
+      lastKept: null,
+      lastKeptSentence: `“${promise.name}” cannot be kept ${through} ${label(kept.impossibleYears)} (proven).`,
+    };
+  }
   if (kept.foundYears === 0) {
     return {
       lastKept: null,

@@ -61,14 +61,7 @@ export async function why(asked: Asked, ask: WhyAsk): Promise<WhyAnswer> {
   const planned = plan.decisions.placements.find((p) => p.site === ask.site);
   const places = placesFor(campus, ask, planned?.year);
   const open = places.filter((p) => barsOf(campus, ask.site, p).length === 0);
-  const effort = await fairEffort(asked, { count: open.length + 1, share: SHARE });
-  const own: Course = { id: 'as-it-is', name: 'the plan as it is', campus };
-  const courses = open.map((p): Course => ({
-    id: p.name,
-    name: p.name,
-    campus: forced(campus, ask.site, p),
-  }));
-  const [base, ...followed] = await followCourses(asked, [own, ...courses], effort);
+  const { base, followed, made } = await follow(asked, ask.site, open);
   const rows = places.map((p) =>
     rowOf(asked, ask.site, { place: p, base, followed: followed.find((f) => f.id === p.name) }),
   );
@@ -80,8 +73,31 @@ export async function why(asked: Asked, ask: WhyAsk): Promise<WhyAnswer> {
     headline: `${siteName(campus, ask.site)} ${where}. ${rows[0]?.sentence ?? ''}`,
     plannedIn,
     places: rows,
-    made: madeBy(effort, [asked.seed], notFollowed(followed)),
+    made,
   };
+}
+
+/** The places that no rule bars, planned again; nothing is planned where all are barred. */
+async function follow(asked: Asked, site: string, open: readonly Place[]) {
+  const { campus, seed } = asked;
+  if (open.length === 0) {
+    const sentence = 'The rules alone answer this; nothing was planned again.';
+    return {
+      base: undefined,
+      followed: [],
+      made: { rounds: null, seeds: [], skipped: [], sentence },
+    };
+  }
+  const effort = await fairEffort(asked, { count: open.length + 1, share: SHARE });
+  const own: Course = { id: 'as-it-is', name: 'the plan as it is', campus };
+  const courses = open.map((p): Course => ({
+    id: p.name,
+    name: p.name,
+    campus: forced(campus, site, p),
+  }));
+  const [base, ...followed] = await followCourses(asked, [own, ...courses], effort);
+  const skipped = notFollowed(followed).map((name) => `built ${name}`.replace('built not', 'not'));
+  return { base, followed, made: madeBy(effort, [seed], skipped) };
 }
 
 /** A given year; else for a planned site a year sooner, a year later and not at all; else any year. */
