@@ -32,7 +32,11 @@ export function CampusMap({ file, rows, selected, onSelect }: CampusMapProps): R
   const shared = { rows, projection, hatch: id };
   const { zones } = file;
   const labels = useMemo(
-    () => labelsOf({ rows, zones, projection, feet, selected, keptFree: platesOf({ box, feet }) }),
+    () =>
+      labelsOf({
+        ...{ rows, zones, projection, box, feet, selected },
+        keptFree: platesOf({ box, feet }),
+      }),
     [rows, zones, projection, feet, selected, box],
   );
   return (

@@ -20,6 +20,8 @@ interface Labelled {
   readonly rows: readonly SiteRow[];
   readonly zones: CampusFile['zones'];
   readonly projection: Projection;
+  /** What the map shows: what lies outside needs no name. */
+  readonly box: Box;
   /** Feet to a pixel. */
   readonly feet: number;
   readonly selected: string | null;
@@ -39,21 +41,26 @@ const WIDTH_OF_LETTER = 0.58;
  * there is room, else beside it; a zone is named inside or beside it where no site lies.
  */
 export function labelsOf(labelled: Labelled): MapLabels {
-  const { rows, zones, projection, feet, selected, keptFree } = labelled;
+  const { rows, zones, projection, box, feet, selected, keptFree } = labelled;
   const prefix = sharedPrefix(rows);
-  const sites = rows.map(({ id, site }) => ({
-    id,
-    text: id.slice(prefix.length),
-    extent: extentOf(outline(site.boundary), projection),
-  }));
+  const sites = rows
+    .map(({ id, site }) => ({
+      id,
+      text: id.slice(prefix.length),
+      extent: extentOf(outline(site.boundary), projection),
+    }))
+    .filter(({ extent }) => overlaps(extent, box));
   const ground = sites.map(({ extent }) => extent);
   const taken = [...keptFree];
   const set = ({ id, text, letter }: Lettering, at: readonly Place[]): readonly MapLabel[] => {
     const width = text.length * WIDTH_OF_LETTER * letter;
     const free = at.find(({ x, y, within }) => {
-      const box = { left: x - width / 2, top: y - 0.8 * letter, width, height: letter };
-      const others = ground.filter((extent) => extent !== within);
-      return [...taken, ...others].every((other) => !overlaps(box, other)) && taken.push(box) > 0;
+      const own = { left: x - width / 2, top: y - 0.8 * letter, width, height: letter };
+      const isFree =
+        taken.every((other) => !overlaps(own, other)) &&
+        ground.every((extent) => extent === within || !overlaps(own, extent));
+      if (isFree) taken.push(own);
+      return isFree;
     });
     return free === undefined ? [] : [{ id, text, x: free.x, y: free.y }];
   };
