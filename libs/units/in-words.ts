@@ -51,6 +51,13 @@ export function listInWords(parts: readonly string[]): string {
   return conjunction.format(parts);
 }
 
+/** The same, with no more than so many named: `a, b, and 12 more sites`. */
+export function firstInWords(parts: readonly string[], most: number, one: string): string {
+  const rest = parts.length - most;
+  if (rest <= 0) return listInWords(parts);
+  return listInWords([...parts.slice(0, most), counted(rest, `more ${one}`)]);
+}
+
 /** `1st`, `2nd`, `3rd`, `11th`. */
 export function ordinal(place: number): string {
   const endings: Record<string, string> = { one: 'st', two: 'nd', few: 'rd' };

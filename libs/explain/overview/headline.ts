@@ -4,7 +4,7 @@ import {
   counted,
   dollarsInWords,
   hoursInWords,
-  listInWords,
+  firstInWords,
   uncapitalized,
 } from '#units/in-words.js';
 import type { Ground } from './ground.js';
@@ -27,11 +27,14 @@ export function headlineOf(
   };
 }
 
+/** Most sites that a sentence names. */
+const MOST_NAMED = 4;
+
 function nextSiteSentence({ campus, years }: Ground, { year, sites }: NextYear): string {
   const [first] = years;
   if (sites.length === 0 || first === undefined) return `No site is to be prepared in ${year}.`;
   const names = sites.map((s) => `${s.site} ${s.name} as ${withArticle(s.buildType)}`);
-  return `Next year, build ${listInWords(names)}, ${preparedAndPlanted(campus.calendar, first)}.`;
+  return `Next year, build ${firstInWords(names, MOST_NAMED, 'site')}, ${preparedAndPlanted(campus.calendar, first)}.`;
 }
 
 /** `a native meadow`, `an edible mixed garden`; names in the plural, such as plots, take none. */

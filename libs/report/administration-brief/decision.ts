@@ -1,5 +1,5 @@
-import type { HireRow, PlanOverview } from '#explain/overview/plan-overview.js';
-import { dollarsInWords, listInWords } from '#units/in-words.js';
+import type { HireRow, NextYear, PlanOverview } from '#explain/overview/plan-overview.js';
+import { dollarsInWords, firstInWords, wholeInWords } from '#units/in-words.js';
 import { callout } from '../document/boxes.js';
 import { bold } from '../document/inline.js';
 import type { Block } from '../document/plan-document.js';
@@ -24,7 +24,20 @@ function ask({ next, hires }: PlanOverview): string {
   const sites = next.sites.map(
     (s) => `${s.site} ${s.name} (likely ${dollarsInWords(s.cost.likely)}; ${bandInWords(s.cost)})`,
   );
-  return `Approve preparing ${listInWords(sites)} in ${next.year}, for planting in ${next.planting}${note}.`;
+  const named = firstInWords(sites, MOST_NAMED, 'site');
+  const all = sites.length > MOST_NAMED ? ` ${allInWords(next)}` : '';
+  return `Approve preparing ${named} in ${next.year}, for planting in ${next.planting}${note}.${all}`;
+}
+
+/** Most sites that the ask tells one by one. */
+const MOST_NAMED = 4;
+
+function allInWords({ sites }: NextYear): string {
+  const [first] = sites;
+  if (first === undefined) return '';
+  const sum = (of: 'low' | 'likely' | 'high') => sites.reduce((all, { cost }) => all + cost[of], 0);
+  const cost = { ...first.cost, low: sum('low'), likely: sum('likely'), high: sum('high') };
+  return `All ${wholeInWords(sites.length)} are likely to cost ${dollarsInWords(cost.likely)} (${bandInWords(cost)}); the long-range plan lists them.`;
 }
 
 function firstAsk([first]: readonly HireRow[]): string {

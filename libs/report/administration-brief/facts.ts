@@ -18,12 +18,18 @@ const ROOM: readonly Room[] = [
 ];
 const LEAST_ROOM: Room = { for: 2, against: 1, open: 1 };
 
+/** Most sites that a brief tells of, so that it stays one. */
+const MOST_SITES = 6;
+
 /** What each site of the year becomes, what speaks for it and against it, and what is open. */
 export function factTable(next: NextYear): Table {
   const { year, sites, comparedWith } = next;
   const room = ROOM[sites.length - 1] ?? LEAST_ROOM;
-  const left = sites.reduce((sum, site) => sum + leftOut(site, room), 0);
+  const left = sites.slice(0, MOST_SITES).reduce((sum, site) => sum + leftOut(site, room), 0);
   const more = left > 0 ? ` ${counted(left, 'more line is', 'more lines are')} with the plan.` : '';
+  const rest = sites.length - MOST_SITES;
+  const later =
+    rest > 0 ? ` The other ${counted(rest, 'site')} of ${year} stand in the long-range plan.` : '';
   const others = counted(comparedWith, 'other candidate');
   return table({
     caption: 'For and against, the weightiest first, and what is open',
@@ -33,8 +39,8 @@ export function factTable(next: NextYear): Table {
       textColumn('Fact', 7),
       textColumn('Source, or who clears it', 3),
     ],
-    rows: sites.flatMap((site) => siteRows(site, next, room)),
-    note: `Places: among the site and ${others} open in ${year}, each as the plan would build it; no other choice was solved.${more} ${ESTIMATE_CLASS}`,
+    rows: sites.slice(0, MOST_SITES).flatMap((site) => siteRows(site, next, room)),
+    note: `Places: among the site and ${others} open in ${year}, each as the plan would build it; no other choice was solved.${more}${later} ${ESTIMATE_CLASS}`,
   });
 }
 

@@ -1,5 +1,5 @@
 import type { NextSite, NextYear, PlanOverview } from '#explain/overview/plan-overview.js';
-import { listInWords } from '#units/in-words.js';
+import { firstInWords } from '#units/in-words.js';
 import { caution } from '../document/boxes.js';
 import { bold, type Run } from '../document/inline.js';
 import type { Block } from '../document/plan-document.js';
@@ -24,7 +24,11 @@ export function nextSiteBlocks({ next, cautions }: PlanOverview): readonly Block
 function headingOf({ sites }: NextYear): string {
   const [first] = sites;
   if (first && sites.length === 1) return `Next site: ${named(first)}`;
-  return `Next sites: ${listInWords(sites.map(({ site }) => site))}`;
+  return `Next sites: ${firstInWords(
+    sites.map(({ site }) => site),
+    6,
+    'site',
+  )}`;
 }
 
 function named({ site, name }: NextSite): string {

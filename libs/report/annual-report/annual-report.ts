@@ -5,6 +5,7 @@ import {
   capitalized,
   counted,
   dollarsInWords,
+  firstInWords,
   hoursInWords,
   wholeInWords,
 } from '#units/in-words.js';
@@ -65,7 +66,10 @@ function workTable({ overview, work }: AnnualSource): Block {
     density: 'compact',
     columns: [textColumn('What', 3), textColumn('Planned', 3), textColumn('Happened', 1.6)],
     rows: [
-      line('Sites prepared', sites.map(({ site, name }) => `${site} ${name}`).join('; ') || 'none'),
+      line(
+        'Sites prepared',
+        sites.length === 0 ? 'none' : firstInWords(sites.map(nameOf), MOST_NAMED, 'site'),
+      ),
       ...seasons
         .filter(({ year }) => year === firstYear)
         .map((season) =>
@@ -111,13 +115,29 @@ function moneyTable({ funds, firstYear }: PlanOverview): Block {
   });
 }
 
+function nameOf({ site, name }: { readonly site: string; readonly name: string }): string {
+  return `${site} ${name}`;
+}
+
+/** Most sites that the list of what to do names one by one. */
+const MOST_NAMED = 6;
+
+function sitesToNote(sites: AnnualSource['overview']['next']['sites']): string[] {
+  if (sites.length > MOST_NAMED) {
+    return [
+      `Note for each of the ${wholeInWords(sites.length)} sites whether it was prepared and planted, and when.`,
+    ];
+  }
+  return sites.map(
+    (site) => `Note for ${nameOf(site)} whether it was prepared and planted, and when.`,
+  );
+}
+
 function closing({ overview, campus }: AnnualSource): string[] {
   const { firstYear, lapses, next } = overview;
   return [
     `Enter the hours of ${firstYear} by people and month from sign-in sheets and time cards, the dollars by fund, and the cubic yards delivered.`,
-    ...next.sites.map(
-      ({ site, name }) => `Note for ${site} ${name} whether it was prepared and planted, and when.`,
-    ),
+    ...sitesToNote(next.sites),
     ...lapses
       .filter(({ year }) => year === firstYear)
       .map(

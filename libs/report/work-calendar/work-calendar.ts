@@ -26,10 +26,18 @@ export function workCalendar(
   });
 }
 
+/** Most sites that the first line names; where there are more, the table of tickets does. */
+const MOST_NAMED = 6;
+
+function sitesInWords({ sites }: WorkYear): string {
+  if (sites.length > MOST_NAMED)
+    return `${wholeInWords(sites.length)}, each with its locate ticket below`;
+  return sites.map(({ site, name }) => `${site} ${name}`).join('; ');
+}
+
 function calendarBlocks(year: WorkYear): readonly Block[] {
-  const names = year.sites.map(({ site, name }) => `${site} ${name}`).join('; ');
   return [
-    paragraph(bold(`Sites of ${year.year}: `), `${names}.`),
+    paragraph(bold(`Sites of ${year.year}: `), `${sitesInWords(year)}.`),
     table({
       caption: 'The year’s work',
       density: 'compact',

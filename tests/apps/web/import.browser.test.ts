@@ -1,5 +1,9 @@
 /** Bringing sites in from a file: a dry run names every mistake with its remedy, and saves nothing. */
 import { expect, test } from 'vitest';
+import type { CampusFile } from '#contracts/campus-file.schema.js';
+import { digestOf } from '#contracts/canonical.js';
+import type { PlanFile } from '#contracts/plan-file.js';
+import { writeBundle } from '#exchange/bundle/write-bundle.js';
 import { axeFindings } from '../../support/page/axe.js';
 import { startDesk } from '../../support/page/real-desk.js';
 import { onSmallDesk } from '../../support/page/on-small-desk.js';
@@ -62,6 +66,40 @@ test('a file without mistakes is saved as it was run dry', async () => {
   await at.page.getByText('Saved as version 2 of the campus.').waitFor();
   const held = await at.desk.store.campuses.load(at.desk.campusId);
   expect(JSON.stringify(held?.document['candidateSites'])).toContain('Library Lawn');
+});
+
+test('a bundle puts the campus and its plan back; a plan that does not hold is left out', async () => {
+  const { campuses, plans } = at.desk.store;
+  const { plan } = (await plans.load(at.desk.planId))!;
+  const document = (await campuses.load(at.desk.campusId))!.document as unknown as CampusFile;
+  const sound = plan as unknown as PlanFile;
+  const spoiled = structuredClone(sound);
+  spoiled.plan.spending[0]!.dollars += 1000;
+  const of = digestOf(document);
+  const digested = (file: PlanFile) => ({ ...file, campus: { ...file.campus, digest: of } });
+  const bytes = writeBundle(document, new Map([['spoiled', digested(spoiled)]]));
+  await at.open('/?view=set-up');
+  const link = at.page.getByRole('link', { name: 'campus bundle' });
+  expect(await link.getAttribute('href')).toBe(`/api/campuses/${at.desk.campusId}/exports/bundle`);
+  const choosing = at.page.getByLabel('File with sites, or a bundle');
+  const file = { name: 'campus.zip', mimeType: 'application/zip', buffer: Buffer.from(bytes) };
+  await choosing.setInputFiles(file);
+  await at.page.getByText('spoiled: comes in if it passes the checks').waitFor();
+  await at.page.getByRole('button', { name: 'Save what the bundle holds' }).click();
+  await at.page.getByText('spoiled: not kept.').waitFor();
+  await at.page.getByText('The plan does not pass the checks of its campus').waitFor();
+  expect(await axeFindings(at.page)).toEqual([]);
+
+  const whole = writeBundle(document, new Map([['sound', digested(sound)]]));
+  await choosing.setInputFiles({ ...file, buffer: Buffer.from(whole) });
+  await at.page.getByRole('button', { name: 'Save what the bundle holds' }).click();
+  await at.page.getByText('sound: passed every check and is kept.').waitFor();
+  await at.page.getByRole('button', { name: 'Show it' }).click();
+  await expect.poll(() => at.page.url()).toMatch(/plan=[0-9a-f-]+/);
+  const plansToChoose = at.page.locator('.choosers option');
+  await expect
+    .poll(() => plansToChoose.allTextContents())
+    .toContainEqual(expect.stringMatching(/^From a bundle, /));
 });
 
 test('from nothing: the sample campus is loaded, and a site of six facts joins it', async () => {

@@ -14,7 +14,7 @@ export function PlansInBundle({ plans }: { readonly plans: readonly ImportPlan[]
   return (
     <>
       <h3>{words.plans}</h3>
-      <ul>
+      <ul className="import-plans">
         {plans.map(({ name, outcome, problems }) => (
           <li key={name}>
             {words.outcomes[outcome](name)}
@@ -30,7 +30,7 @@ export function PlansInBundle({ plans }: { readonly plans: readonly ImportPlan[]
 export function BroughtPlans({ plans }: { readonly plans: readonly BroughtPlan[] }): ReactNode {
   if (plans.length === 0) return null;
   return (
-    <ul aria-live="polite">
+    <ul className="import-plans" aria-live="polite">
       {plans.map(({ name, solveId }) => (
         <li key={solveId}>
           <OnePlan name={name} solveId={solveId} />

@@ -42,7 +42,7 @@ export function ImportSites({ content }: { readonly content: CampusContent }): R
   return (
     <Section id="import" heading={words.importSites}>
       <ChooseFile campusId={campus.id} onFile={(file) => act(dryRun(file))} />
-      <div role="status">
+      <div role="status" className="import-status">
         {state.kind === 'reading' && <p>{words.dryRunning}</p>}
         {state.kind === 'preview' && <Outcome name={state.file.name} preview={state.preview} />}
         {state.kind === 'applied' && <p>{appliedInWords(state.applied)}</p>}

@@ -5,7 +5,7 @@ import { fiscalYearLabel, type FiscalYear } from '#units/fiscal-year.js';
 import {
   counted,
   hoursInWords,
-  listInWords,
+  firstInWords,
   squareFeetInWords,
   uncapitalized,
 } from '#units/in-words.js';
@@ -43,7 +43,7 @@ export function promiseSentence(
     case 'zone-balance':
       return amount === 0
         ? `Every zone has at least ${counted(test.leastPerZone, 'site')} in the end.`
-        : `${counted(amount, 'site')} of ${whole} still missing in the end, in ${listInWords(where)}.`;
+        : `${counted(amount, 'site')} of ${whole} still missing in the end, in ${firstInWords(where, 4, 'zone')}.`;
   }
 }
 
