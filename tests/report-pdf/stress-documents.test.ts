@@ -38,6 +38,21 @@ test('every document of a campus without any money is written', () => {
   }
 });
 
+test('a brief stays one where dozens of sites are prepared in one year, with the longest names', async () => {
+  const source = constructedSource(stressFile({ sites: 120, years: 1, gifts: 'none' }));
+  const count = source.overview.next.sites.length;
+  expect(count).toBeGreaterThan(20);
+  const pdf = await readPdf(
+    await renderPdf(documentOf(source, { kind: 'administration-brief' }, EDITION)),
+  );
+  expectTidy(pdf, A4_SIDE);
+  expect(pdf.pages.length).toBeLessThanOrEqual(5);
+  const words = pdf.pages.flatMap(({ boxes }) => boxes.map(({ text }) => text));
+  const text = words.join(' ').replace(/\s+/g, ' ');
+  expect(text).toContain(`and ${count - 4} more sites`);
+  expect(text).toContain(`The other ${count - 6} sites of FY28 stand in the long-range plan.`);
+});
+
 test('every document of one year with no gift is tidy', async () => {
   const source = constructedSource(stressFile({ sites: 12, years: 1, gifts: 'none' }));
   for (const wish of usualDocuments(source).filter(({ kind }) => kind !== 'long-range-plan')) {

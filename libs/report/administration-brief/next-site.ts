@@ -1,9 +1,8 @@
 import type { NextSite, NextYear, PlanOverview } from '#explain/overview/plan-overview.js';
 import { firstInWords } from '#units/in-words.js';
-import { caution } from '../document/boxes.js';
-import { bold, type Run } from '../document/inline.js';
 import type { Block } from '../document/plan-document.js';
 import { heading, paragraph } from '../document/text-blocks.js';
+import { runOnCautionBox } from '../parts/caution-box.js';
 import { factTable } from './facts.js';
 
 /** The decision of the coming year: what, why, why not, what is open, what to mind. */
@@ -17,7 +16,7 @@ export function nextSiteBlocks({ next, cautions }: PlanOverview): readonly Block
   return [
     heading(1, headingOf(next)),
     factTable(next),
-    ...(cautions.length === 0 ? [] : [caution('at the site', [cautions.flatMap(cautionRuns)])]),
+    ...runOnCautionBox('at the site', cautions),
   ];
 }
 
@@ -33,10 +32,4 @@ function headingOf({ sites }: NextYear): string {
 
 function named({ site, name }: NextSite): string {
   return `${site} ${name}`;
-}
-
-/** One caution of a run-on paragraph, its subject in bold: `Digging: first call ...`. */
-function cautionRuns(text: string): Run[] {
-  const colon = text.indexOf(':') + 1;
-  return [bold(text.slice(0, colon)), { text: `${text.slice(colon)} ` }];
 }

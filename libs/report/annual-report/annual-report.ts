@@ -16,7 +16,7 @@ import type { Block, PlanDocument } from '../document/plan-document.js';
 import { numberColumn, row, table, textColumn, type Row } from '../document/table.js';
 import { heading, list, paragraph } from '../document/text-blocks.js';
 import { aboutBlocks } from '../parts/about.js';
-import { cautionBox } from '../parts/caution-box.js';
+import { runOnCautionBox } from '../parts/caution-box.js';
 import { commitmentTable } from '../parts/commitments.js';
 import { wanted } from '../parts/season.js';
 import { ESTIMATE_CLASS } from '../parts/words.js';
@@ -48,7 +48,7 @@ export function annualReport(source: AnnualSource, edition: Edition): PlanDocume
       commitmentTable(overview, campus.commitments),
       heading(1, 'What to close before the next plan'),
       list('checkbox', closing(source)),
-      ...cautionBox('the work of the year', overview.cautions),
+      ...runOnCautionBox('the work of the year', overview.cautions),
       ...aboutBlocks(),
     ],
   });

@@ -41,8 +41,14 @@ export function yearTable(overview: PlanOverview, seasons: readonly SeasonRow[])
   });
 }
 
+/** Most sites that a cell names. */
+const MOST_NAMED = 8;
+
 function sitesOf({ sites }: YearRow): string {
   const names = sites.map((s) => (s.needsProposedPosition ? `${s.site}*` : s.site));
+  if (names.length > MOST_NAMED) {
+    return `${names.slice(0, MOST_NAMED).join(', ')} and ${names.length - MOST_NAMED} more`;
+  }
   return names.join(', ') || 'none';
 }
 
