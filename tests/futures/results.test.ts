@@ -2,7 +2,7 @@ import { qbeta, qbinom } from 'lib-r-math.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { sampledQuantile, sampledShare } from '#futures/results/share.js';
-import { quantileInWords, shareInWords } from '#units/sampled-in-words.js';
+import { quantileInWords, quantilesInWords, shareInWords } from '#units/sampled-in-words.js';
 
 describe('what sampling leaves open', () => {
   it.each([
@@ -55,4 +55,11 @@ describe('what sampling leaves open', () => {
       ),
     );
   });
+});
+
+it('never tells a low quantile above the middle one, however coarse its step', () => {
+  const of = (value: number, low: number, high: number) => ({ value, low, high });
+  const three = [of(466, 0, 3000), of(468, 467, 469), of(471, 300, 900)] as const;
+  expect(three.map(quantileInWords)).toEqual(['500', '468', '500']);
+  expect(quantilesInWords(three)).toEqual(['468', '468', '500']);
 });

@@ -17,7 +17,7 @@ const TIMED_ROUNDS = 50_000;
 
 /** Share of the time left that one test may take, and seconds at the most. */
 const TEST_SHARE = 0.4;
-const MOST_SECONDS = 6;
+const MOST_SECONDS = 10;
 
 /** Share of the time for finding sets and repairs; the rest is for pricing them. */
 const FINDING_SHARE = 0.8;
