@@ -59,7 +59,7 @@ describe('what sampling leaves open', () => {
 
 it('never tells a low quantile above the middle one, however coarse its step', () => {
   const of = (value: number, low: number, high: number) => ({ value, low, high });
-  const three = [of(466, 0, 3000), of(468, 467, 469), of(471, 300, 900)] as const;
-  expect(three.map(quantileInWords)).toEqual(['500', '468', '500']);
-  expect(quantilesInWords(three)).toEqual(['468', '468', '500']);
+  const three = [of(700, 0, 3000), of(720, 719, 721), of(730, 600, 900)] as const;
+  expect(three.map(quantileInWords)).toEqual(['1,000', '720', '700']);
+  expect(quantilesInWords(three)).toEqual(['720', '720', '720']);
 });
