@@ -2,7 +2,6 @@ import { askAndPrint, type AskOptions } from '../ask.js';
 import { CommandFailure, EXIT } from '../exit-codes.js';
 import { whyLines } from '../lines/why-lines.js';
 import type { Output } from '../output.js';
-import { listInWords } from '#units/in-words.js';
 import { readCampus } from '../read-files.js';
 
 export type WhyOptions = AskOptions & { readonly plan?: string };
@@ -16,11 +15,10 @@ export async function askWhy(
   const { campus } = await readCampus(of.campus);
   if (!campus.candidates.some((c) => c.id === of.site)) {
     const ids = campus.candidates.map((c) => c.id);
-    const has =
-      ids.length === 0
-        ? 'the file has none at all'
-        : `the file has ${listInWords(ids.length > 4 ? [...ids.slice(0, 3), 'others'] : ids)}`;
-    throw new CommandFailure(EXIT.badInput, [`There is no candidate site ${of.site}; ${has}.`]);
+    const some = ids.length > 4 ? `${ids.slice(0, 3).join(', ')} and others` : ids.join(', ');
+    throw new CommandFailure(EXIT.badInput, [
+      `There is no candidate site ${of.site}; the file has ${some || 'none at all'}.`,
+    ]);
   }
   const year = of.year === undefined ? {} : { year: yearOf(of.year) };
   const question = { kind: 'why' as const, site: of.site, ...year };
