@@ -30,7 +30,7 @@ export function timelineBlocks(overview: PlanOverview): readonly Block[] {
   return [
     heading(1, `All years, and the ${season} care that piles up`),
     smallPrint(
-      `A site stands in the year in which it is prepared. Shares of a limit leave out what is only proposed: ${season} hours of those already there, money to spend, compost in the fullest season, sites wanted of those still open. Hours are planning coefficients, mostly judgement: a forecast, not a staffing entitlement.${blockedInWords(overview.years)}${lapsesInWords(overview.lapses)}${paybacksInWords(overview.paybacks)}`,
+      `A site stands in the year in which it is prepared. Shares of a limit leave out what is only proposed: ${season} hours of those already there, money to spend, compost in the fullest season, sites wanted of those still open. Hours are planning coefficients, mostly judgement: a forecast, not a staffing entitlement.${crowdedInWords(overview.years)}${blockedInWords(overview.years)}${lapsesInWords(overview.lapses)}${paybacksInWords(overview.paybacks)}`,
     ),
     stackFigures(strip, barsOf(season, rows, height), {
       title: `Sites, limits and ${season} hours by fiscal year`,
@@ -54,12 +54,24 @@ function stripOf(overview: PlanOverview): Figure {
   });
 }
 
+/** Sites of a year with a mark each; where there are more, the last mark counts the rest. */
+const MOST_MARKS = 8;
+
 function marksOf({ year, sites }: YearRow): SiteMark[] {
-  return sites.map(({ site, needsProposedPosition }) => ({
-    year,
-    label: site,
-    state: needsProposedPosition ? 'needs-position' : 'planned',
-  }));
+  const stateOf = (of: YearRow['sites']) =>
+    of.some(({ needsProposedPosition }) => needsProposedPosition) ? 'needs-position' : 'planned';
+  const own = sites.length > MOST_MARKS ? sites.slice(0, MOST_MARKS - 1) : sites;
+  const rest = sites.slice(own.length);
+  return [
+    ...own.map((site) => ({ year, label: site.site, state: stateOf([site]) }) as const),
+    ...(rest.length > 0 ? [{ year, label: `+${rest.length}`, state: stateOf(rest) } as const] : []),
+  ];
+}
+
+function crowdedInWords(years: readonly YearRow[]): string {
+  return years.some(({ sites }) => sites.length > MOST_MARKS)
+    ? ' A mark with a plus counts the other sites of its year.'
+    : '';
 }
 
 function barsOf(season: string, rows: readonly SeasonRow[], height: number): Figure {
