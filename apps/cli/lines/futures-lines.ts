@@ -1,4 +1,5 @@
 import { counted } from '../problem-lines.js';
+import { dollars } from './amounts.js';
 import {
   moreInWords,
   ofFutures,
@@ -47,10 +48,10 @@ export function futuresLines(answer: FuturesAnswer): string[] {
   ];
 }
 
-function promisesLines({ promises, futures }: Result): string[] {
+function promisesLines({ promises, mostErrorPoints }: Result): string[] {
   if (promises.length === 0) return ['The campus file holds no promise.'];
   return [
-    `Promises, and the share of futures in which each is kept through a year (give or take ${errorInWords(futures)} percentage points at the most):`,
+    `Promises, and the share of futures in which each is kept through a year (give or take ${whole.format(mostErrorPoints)} percentage points at the most):`,
     ...promises.map(promiseLine),
   ];
 }
@@ -107,23 +108,23 @@ function giftLines({ gifts }: Result): string[] {
   if (gifts.length === 0) return ['The plan counts on no gift or grant.'];
   return [
     'Gifts and grants that the plan counts on, and futures in which some of the money lapses unspent:',
-    ...gifts.map(({ name, dollars, comes, lost, lostInPlan }) => {
-      const plan =
-        lostInPlan >= 100 ? `; in the plan itself, $${whole.format(lostInPlan)} lapse` : '';
-      return `  ${name}, $${whole.format(dollars)}: comes in ${shareInWords(comes)}, lapses in ${shareInWords(lost)}${plan}.`;
+    ...gifts.map(({ name, dollars: given, comes, lost, lostInPlanDollars: inPlan }) => {
+      const plan = inPlan >= 100 ? `; in the plan itself, ${dollars(inPlan)} lapse` : '';
+      return `  ${name}, ${dollars(given)}: comes in ${shareInWords(comes)}, lapses in ${shareInWords(lost)}${plan}.`;
     }),
   ];
 }
 
 function buildLines(result: Result): string[] {
-  const { skipped, unpaid, unpaidDollars, compostShort } = result;
+  const { skipped, unpaid, unpaidFromDollars, unpaidDollars, compostShort } = result;
   const tenth = quantileInWords(unpaidDollars.p90);
-  const most90 = unpaidDollars.p90.value < 1000 ? '' : `; in one of ten, $${tenth} or more`;
+  const most90 =
+    unpaidDollars.p90.value < unpaidFromDollars ? '' : `; in one of ten, $${tenth} or more`;
   const most = skipped.slice(0, 5).map((s) => `${s.site} ${s.name} (${shareInWords(s)})`);
   return [
     skippedLine(result),
     ...(most.length > 0 ? [`  Most often: ${most.join(', ')}.`] : []),
-    `Running costs of $1,000 or more over all years stay unpaid in ${ofFutures(unpaid)}${most90}.`,
+    `Running costs of ${dollars(unpaidFromDollars)} or more over all years stay unpaid in ${ofFutures(unpaid)}${most90}.`,
     `Compost is missing in ${ofFutures(compostShort)}.`,
   ];
 }
@@ -166,9 +167,4 @@ function pairedLines({ futures, promises, moreBuilt, moreUnserved }: Paired): st
     `  Sites built, low / middle / high: ${differenceInWords(moreBuilt)}.`,
     `  Hours of care left undone over all years, low / middle / high: ${differenceInWords(moreUnserved)}.`,
   ];
-}
-
-/** Half of the widest 95 % interval: 1.96 x square root of (1 / 4n), in percent, rounded up. */
-function errorInWords(futures: number): string {
-  return whole.format(Math.ceil(98 / Math.sqrt(Math.max(1, futures))));
 }

@@ -1,4 +1,7 @@
 import type { Ending, TierResult } from '#domain/tier.js';
+import type { Figure, Reason } from './reason.js';
+
+export type { Figure, Reason } from './reason.js';
 
 /**
  * What a reader of one plan wants to see, worked out from the campus and the verified plan.
@@ -82,14 +85,6 @@ export interface CostBand {
   readonly likely: number;
   readonly high: number;
   readonly dollarsOf: string;
-}
-
-/** One sentence with the number it rests on and where that comes from. */
-export interface Reason {
-  readonly sentence: string;
-  readonly value: number | null;
-  readonly unit: string;
-  readonly source: string;
 }
 
 /** One fiscal year of the horizon. */
@@ -246,6 +241,8 @@ export interface LimitRow {
   readonly label: string | null;
   readonly shortBy: number | null;
   readonly unit: string;
+  /** The other numbers of the sentence. */
+  readonly figures: readonly Figure[];
   /** When and by how much it runs short; where it does not, its tightest point. */
   readonly sentence: string;
 }

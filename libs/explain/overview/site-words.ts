@@ -8,7 +8,6 @@ import {
 } from '#domain/calendar.js';
 import type { Campus } from '#domain/campus.js';
 import { preparedYears, type Placement } from '#domain/plan.js';
-import { dayInWords } from '#units/dates-in-words.js';
 import { addMonths } from '#units/months.js';
 import { fiscalYearLabel, yearsLater, type FiscalYear } from '#units/fiscal-year.js';
 
@@ -38,9 +37,9 @@ export function preparing(calendar: Calendar, year: FiscalYear): string {
   return `${season.season.id} ${calendarYear} (${fiscalYearLabel(year)})`;
 }
 
-/** Last day of a fiscal year: `June 30, 2029`. */
+/** Last day of a fiscal year: `2029-06-30`. */
 export function lastDayOf({ fiscalYearStartMonth }: Calendar, year: FiscalYear): string {
-  if (fiscalYearStartMonth === 1) return dayInWords(`${year}-12-31`);
+  if (fiscalYearStartMonth === 1) return `${year}-12-31`;
   // Months on from a 31st, the day is the last of its month.
-  return dayInWords(addMonths(`${yearsLater(year, -1)}-12-31`, fiscalYearStartMonth - 1));
+  return addMonths(`${yearsLater(year, -1)}-12-31`, fiscalYearStartMonth - 1);
 }

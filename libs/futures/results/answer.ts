@@ -34,8 +34,8 @@ export interface GiftShare {
   readonly comes: SampledShare;
   /** Futures in which it comes and $100 or more of it is never spent. */
   readonly lost: SampledShare;
-  /** Dollars that lapse in the plan itself. */
-  readonly lostInPlan: number;
+  /** What lapses in the plan itself. */
+  readonly lostInPlanDollars: number;
 }
 
 /** A first season that is more likely than not short of care. */
@@ -50,6 +50,8 @@ export interface FirstShort {
 export interface FuturesResult {
   readonly futures: number;
   readonly asked: number;
+  /** Half of the widest 95 % interval that a share of so many futures may have, in percentage points, rounded up. */
+  readonly mostErrorPoints: number;
   /** What is done about what is lacking, in a sentence. */
   readonly recourse: string;
   readonly seasons: readonly SeasonCare[];
@@ -62,7 +64,9 @@ export interface FuturesResult {
   readonly skippedSites: Spread;
   /** Sites that are skipped in a tenth of the futures or more, most often skipped first. */
   readonly skipped: readonly ({ readonly site: string; readonly name: string } & SampledShare)[];
-  /** Futures in which running costs of $1,000 or more over the horizon stay unpaid. */
+  /** Running costs over the horizon from which they are called unpaid. */
+  readonly unpaidFromDollars: number;
+  /** Futures in which so much of them or more stays unpaid. */
   readonly unpaid: SampledShare;
   /** Dollars of them. */
   readonly unpaidDollars: Spread;

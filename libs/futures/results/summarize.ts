@@ -33,6 +33,8 @@ export function summarize(met: Met): FuturesResult {
   const share = (test: (o: Outcome) => boolean) => sampledShare(outcomes.filter(test).length, of);
   return {
     ...{ futures: of, asked, recourse, seasons },
+    mostErrorPoints: Math.ceil(98 / Math.sqrt(Math.max(1, of))),
+    unpaidFromDollars: UNPAID_DOLLARS,
     firstShort: firstShort(seasons),
     promises: setting.campus.commitments.map((_, place) => promiseOf(met, place)),
     gifts: giftsOf(met),
@@ -115,7 +117,7 @@ function giftsOf({ setting, outcomes, asPlanned }: Met): GiftShare[] {
         dollars: inflows.reduce((sum, flow) => sum + flow.amount, 0) / 100,
         comes: count((o) => id in o.lapsed),
         lost: count((o) => (o.lapsed[id] ?? 0) >= LOST_DOLLARS),
-        lostInPlan: asPlanned.lapsed[id] ?? 0,
+        lostInPlanDollars: asPlanned.lapsed[id] ?? 0,
       };
     });
 }

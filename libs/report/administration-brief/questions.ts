@@ -177,7 +177,7 @@ function futureRows({ headline, fixed, mended, paired }: FuturesAnswer): Row[] {
     'How does it fare if things go otherwise?',
     {
       text: headline,
-      sure: `${wholeInWords(fixed.futures)} sampled futures; shares are ${errorInWords(fixed.futures)}.`,
+      sure: `${wholeInWords(fixed.futures)} sampled futures; shares are ${errorInWords(fixed)}.`,
     },
     [
       {
@@ -190,7 +190,7 @@ function futureRows({ headline, fixed, mended, paired }: FuturesAnswer): Row[] {
             {
               of: 'Made anew each year',
               text: `${gained.map(({ name, longer }) => `“${name}” is kept longer in ${ofFutures(longer)}`).join('; ')}.`,
-              sure: `${wholeInWords(mended.futures)} of the same futures, by a repair of limited work; shares are ${errorInWords(mended.futures)}.`,
+              sure: `${wholeInWords(mended.futures)} of the same futures, by a repair of limited work; shares are ${errorInWords(mended)}.`,
             },
           ]
         : []),

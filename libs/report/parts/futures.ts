@@ -12,10 +12,9 @@ type Season = Result['seasons'][number];
 /** Years of promises that a table shows at the most. */
 const MOST_YEARS = 7;
 
-/** `right to within 4 percentage points`: half of the widest 95 % interval of a share, rounded up. */
-export function errorInWords(futures: number): string {
-  const points = Math.ceil(98 / Math.sqrt(Math.max(1, futures)));
-  return `right to within ${wholeInWords(points)} percentage points`;
+/** `right to within 4 percentage points`. */
+export function errorInWords({ mostErrorPoints }: FuturesAnswer['fixed']): string {
+  return `right to within ${wholeInWords(mostErrorPoints)} percentage points`;
 }
 
 /** How a plan fares in sampled futures: care against hours, and how long each promise is kept. */
@@ -25,7 +24,7 @@ export function futuresBlocks(answer: FuturesAnswer, busySeason: string): readon
   return [
     heading(2, 'If things go otherwise'),
     paragraph(
-      `${headline} The plan was put through ${wholeInWords(fixed.futures)} sampled futures, in which prices, gifts, works, work days, compost, and staff who leave do not keep to it; shares are ${errorInWords(fixed.futures)}. ${fixed.recourse}`,
+      `${headline} The plan was put through ${wholeInWords(fixed.futures)} sampled futures, in which prices, gifts, works, work days, compost, and staff who leave do not keep to it; shares are ${errorInWords(fixed)}. ${fixed.recourse}`,
     ),
     ...(seasons.length > 0 ? [careFigure(seasons, busySeason)] : []),
     promiseTable(fixed, 'the plan kept as it is'),
@@ -95,7 +94,8 @@ function careTable(seasons: readonly Season[], name: string): Table {
   });
 }
 
-function promiseTable({ promises, futures }: Result, how: string): Block {
+function promiseTable(result: Result, how: string): Block {
+  const { promises, futures } = result;
   const years = promises[0]?.keptThrough.map(({ year }) => year) ?? [];
   if (years.length === 0) return paragraph('The campus file records no promise.');
   const every = Math.max(1, Math.ceil((years.length - 1) / (MOST_YEARS - 1)));
@@ -120,6 +120,6 @@ function promiseTable({ promises, futures }: Result, how: string): Block {
         }),
       ),
     ),
-    note: `${wholeInWords(futures)} futures; shares are ${errorInWords(futures)}.`,
+    note: `${wholeInWords(futures)} futures; shares are ${errorInWords(result)}.`,
   });
 }

@@ -17,6 +17,7 @@ export function fixtureLimits(
       label: short?.label ?? null,
       shortBy: short === undefined ? null : shortBy(short),
       unit: 'hours',
+      figures: [],
       sentence: 'Without the gardener not yet granted, the care of one site goes undone.',
     },
     {
@@ -25,6 +26,7 @@ export function fixtureLimits(
       label: within(17),
       shortBy: wish.years > 17 ? 12_340 : null,
       unit: 'dollars',
+      figures: [],
       sentence: 'Building at the usual size costs more than the allotment of the year.',
     },
     {
@@ -33,6 +35,7 @@ export function fixtureLimits(
       label: within(14) === null ? null : `fall 2041 (${fixtureYear(14)})`,
       shortBy: wish.years > 14 ? 17 : null,
       unit: 'cubic yards',
+      figures: [],
       sentence: 'Older sites take what new ones need; compost is bought from then on.',
     },
     {
@@ -41,6 +44,7 @@ export function fixtureLimits(
       label: null,
       shortBy: null,
       unit: 'sites',
+      figures: [],
       sentence: 'Some candidates are left at the end of the plan.',
     },
   ];

@@ -16,14 +16,13 @@ export function compostLimit(ground: Ground): LimitRow {
   const decisions = { ...plan.decisions, purchases: [] };
   const [short] = allocateCompost(campus, decisions, charges).shortages;
   if (!short) {
-    const sentence = tightest(ground);
     return {
       resource: 'compost',
       year: null,
       label: null,
       shortBy: null,
       unit: 'cubic yards',
-      sentence,
+      ...tightest(ground),
     };
   }
   const season = seasonInstance(campus.calendar, short.at);
@@ -35,12 +34,13 @@ export function compostLimit(ground: Ground): LimitRow {
     label,
     shortBy: amount,
     unit: 'cubic yards',
+    figures: [],
     sentence: `${short.grade ? `Food ground takes ${yards(amount)} more of certified compost` : `Builds and older sites take ${yards(amount)} more`} than the campus has; the plan buys from then on.`,
   };
 }
 
 /** The season that uses most of the compost it could draw on. */
-function tightest({ campus, plan, charges }: Ground): string {
+function tightest({ campus, plan, charges }: Ground): Pick<LimitRow, 'figures' | 'sentence'> {
   const { calendar, compost } = campus;
   const stock = new Map(plan.compost.map((entry) => [entry.season, entry.stock as number]));
   const uses = compostNeeds(campus, plan.decisions, charges).map((needs, season) => {
@@ -52,5 +52,11 @@ function tightest({ campus, plan, charges }: Ground): string {
   const most = uses.reduce((a, b) => (b.share > a.share ? b : a));
   const label = seasonLabel(calendar, seasonInstance(calendar, most.season));
   const left = centiToYards(centiYards(most.left));
-  return `Enough with none bought. Tightest: ${label}, ${yards(left)} left.`;
+  return {
+    figures: [
+      { what: 'tightest', value: label, unit: 'label' },
+      { what: 'left', value: left, unit: 'cubic yards' },
+    ],
+    sentence: `Enough with none bought. Tightest: ${label}, ${yards(left)} left.`,
+  };
 }

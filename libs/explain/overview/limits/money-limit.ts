@@ -27,7 +27,8 @@ export function moneyLimit(ground: Ground, ledger: readonly FundYear[]): LimitRo
   const pledged = campus.funds.filter((f) => f.counted && f.status !== 'received');
   const funds = campus.funds.map((f) => (pledged.includes(f) ? { ...f, counted: false } : f));
   const short = firstUnpaid({ ...campus, funds }, plan.decisions, charges);
-  if (!short) return { ...NEVER, sentence: tightest(ledger, pledged) };
+  if (!short) return { ...NEVER, ...tightest(ledger, pledged) };
+  const used = spentFrom(ground, pledged);
   const year = fiscalYearLabel(yearAt(campus.calendar, short.yearIndex));
   const shortBy = centsToDollars(cents(short.amount));
   return {
@@ -36,21 +37,29 @@ export function moneyLimit(ground: Ground, ledger: readonly FundYear[]): LimitRo
     label: year,
     shortBy,
     unit: 'dollars',
-    sentence: `Without ${pledgesInWords(ground, pledged)}, ${dollarsInWords(shortBy)} of the costs of ${year} cannot be paid.`,
+    figures: used.length === 1 ? [] : [{ what: 'only pledged', value: used.length, unit: 'funds' }],
+    sentence: `Without ${pledgesInWords(used)}, ${dollarsInWords(shortBy)} of the costs of ${year} cannot be paid.`,
   };
 }
 
-/** The pledges that the plan spends from: the one by name, several by number. */
-function pledgesInWords({ plan }: Ground, pledged: readonly Fund[]): string {
-  const used = pledged.filter(({ id }) =>
+/** The pledges that the plan spends from. */
+function spentFrom({ plan }: Ground, pledged: readonly Fund[]): Fund[] {
+  return pledged.filter(({ id }) =>
     plan.spending.some((entry) => entry.fund === id || finalPayer(entry).fund === id),
   );
+}
+
+/** The one by name, several by number. */
+function pledgesInWords(used: readonly Fund[]): string {
   const [first] = used;
   if (first && used.length === 1) return `“${first.name}”, only pledged`;
   return `${counted(used.length, 'fund')} only pledged`;
 }
 
-function tightest(ledger: readonly FundYear[], pledged: readonly Fund[]): string {
+function tightest(
+  ledger: readonly FundYear[],
+  pledged: readonly Fund[],
+): Pick<LimitRow, 'figures' | 'sentence'> {
   const ownMoney = ledger.filter(({ fund }) => !paysBackLater(fund));
   const groups = [
     { what: 'for building', rows: ownMoney.filter((row) => paysBuilds(row.fund)) },
@@ -61,12 +70,19 @@ function tightest(ledger: readonly FundYear[], pledged: readonly Fund[]): string
   );
   const [first, ...rest] = years.filter(({ had }) => had > 0);
   const all = pledged.length > 0 ? 'Enough, also without pledges.' : 'Enough for all costs.';
-  if (!first) return all;
+  if (!first) return { figures: [], sentence: all };
   const { year, left, what } = rest.reduce(
     (a, b) => (b.left / b.had < a.left / a.had ? b : a),
     first,
   );
-  return `${all} Tightest: ${fiscalYearLabel(year)}, ${dollarsInWords(left)} left ${what}.`;
+  const label = fiscalYearLabel(year);
+  return {
+    figures: [
+      { what: 'tightest', value: label, unit: 'label' },
+      { what: `left ${what}`, value: left, unit: 'dollars' },
+    ],
+    sentence: `${all} Tightest: ${label}, ${dollarsInWords(left)} left ${what}.`,
+  };
 }
 
 function paysBuilds(fund: Fund): boolean {

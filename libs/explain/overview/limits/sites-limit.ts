@@ -6,7 +6,7 @@ const NEVER = { resource: 'sites', year: null, label: null, shortBy: null, unit:
 /** The first year in which fewer candidates could be prepared than the yearly promise asks for. */
 export function sitesLimit(years: readonly YearRow[]): LimitRow {
   const short = years.find(({ sitesWanted, sitesLeft }) => sitesLeft < sitesWanted);
-  if (!short) return { ...NEVER, sentence: tightest(years) };
+  if (!short) return { ...NEVER, ...tightest(years) };
   const { year, sitesLeft, sitesWanted } = short;
   const left =
     sitesLeft === 0
@@ -18,15 +18,28 @@ export function sitesLimit(years: readonly YearRow[]): LimitRow {
     label: year,
     shortBy: sitesWanted - sitesLeft,
     unit: sitesWanted - sitesLeft === 1 ? 'site' : 'sites',
+    figures: [
+      { what: 'left', value: sitesLeft, unit: 'candidates' },
+      { what: 'wanted', value: sitesWanted, unit: 'sites' },
+    ],
     sentence: `${capitalized(left)} that could be prepared then; ${counted(sitesWanted, 'is', 'are')} wanted.`,
   };
 }
 
-function tightest(years: readonly YearRow[]): string {
+function tightest(years: readonly YearRow[]): Pick<LimitRow, 'figures' | 'sentence'> {
   const [first, ...rest] = years;
-  if (!first) return 'The plan has no year.';
+  if (!first) return { figures: [], sentence: 'The plan has no year.' };
   const least = rest.reduce((a, b) => (b.sitesLeft < a.sitesLeft ? b : a), first);
   if (years.every(({ sitesLeft }) => sitesLeft === 0))
-    return 'No candidate is open in any year, and no promise asks for one.';
-  return `Enough. Fewest in ${least.year}: ${counted(least.sitesLeft, 'candidate')} open.`;
+    return {
+      figures: [],
+      sentence: 'No candidate is open in any year, and no promise asks for one.',
+    };
+  return {
+    figures: [
+      { what: 'fewest in', value: least.year, unit: 'label' },
+      { what: 'open', value: least.sitesLeft, unit: 'candidates' },
+    ],
+    sentence: `Enough. Fewest in ${least.year}: ${counted(least.sitesLeft, 'candidate')} open.`,
+  };
 }

@@ -10,6 +10,7 @@ import {
   wholeInWords,
 } from '#units/in-words.js';
 import type { Ground } from '../ground.js';
+import type { Figure } from '../plan-overview.js';
 import { careHoursAt } from '../labor/busy-season.js';
 import { costBandOf } from '../years/cost-band.js';
 import { points, rankOf, speaksFor, type Rank } from './rivals.js';
@@ -24,6 +25,8 @@ interface Comparison {
   readonly superlative: string;
   valueOf(placement: Placement): number | undefined;
   sentence(value: number, placement: Placement): string;
+  /** Numbers that its sentence tells beside the value. */
+  figures?(placement: Placement): Figure[];
 }
 
 /**
@@ -54,7 +57,8 @@ function weighed(
   const { value, rank, placement } = of;
   const { superlative, unit, source } = comparison;
   const middle = (rank.of + 1) / 2;
-  const stands = `${placeInWords(rank, superlative)} of ${rank.of}`;
+  const { near, words } = placeOf(rank, superlative);
+  const stands = `${words} of ${rank.of}`;
   return {
     side: speaksFor(rank) ? 'for' : 'against',
     rank: 'comparison',
@@ -63,17 +67,27 @@ function weighed(
       sentence: `${comparison.sentence(value, placement)}: ${stands}.`,
       value,
       unit,
+      figures: [
+        ...(comparison.figures?.(placement) ?? []),
+        { what: words, value: near, unit: 'place' },
+        { what: 'compared', value: rank.of, unit: 'candidates' },
+      ],
       source,
     },
   };
 }
 
+interface Place {
+  readonly near: number;
+  readonly words: string;
+}
+
 /** Counted from the nearer end: `2nd highest` rather than `15th lowest` of 16. */
-function placeInWords({ place, of }: Rank, superlative: string): string {
+function placeOf({ place, of }: Rank, superlative: string): Place {
   const fromEnd = of - place + 1;
   const [near, word] =
     place <= fromEnd ? [place, superlative] : [fromEnd, OPPOSITES[superlative] ?? superlative];
-  return near === 1 ? word : `${ordinal(near)} ${word}`;
+  return { near, words: near === 1 ? word : `${ordinal(near)} ${word}` };
 }
 
 const OPPOSITES: Readonly<Record<string, string>> = {
@@ -93,7 +107,8 @@ function comparisons(ground: Ground): Comparison[] {
       source: 'committee weights of benefit',
       valueOf: ({ site, buildType: type }) => points(ground, site, type),
       sentence: (value, placement) =>
-        `Benefit is ${wholeInWords(value)} points a year${mainlyFor(ground, placement)}`,
+        `Benefit is ${wholeInWords(value)} points a year${mainlyInWords(mainlyFor(ground, placement))}`,
+      figures: (placement) => mainlyFor(ground, placement),
     },
     {
       better: 'more',
@@ -126,18 +141,24 @@ function comparisons(ground: Ground): Comparison[] {
 }
 
 /** The two criteria that give most of the points, where they give any. */
-function mainlyFor({ campus }: Ground, { site, buildType: type }: Placement): string {
-  const parts = campus.benefit.criteria
+function mainlyFor({ campus }: Ground, { site, buildType: type }: Placement): Points[] {
+  return campus.benefit.criteria
     .map((c) => ({
-      name: uncapitalized(c.name),
-      points:
+      what: uncapitalized(c.name),
+      value:
         (c.weight *
           measured(campus, { site: candidate(campus, site), type: buildType(campus, type) }, c)) /
         c.reference,
+      unit: 'points a year',
     }))
-    .filter(({ points: share }) => share >= 0.5)
-    .sort((a, b) => b.points - a.points)
+    .filter(({ value }) => value >= 0.5)
+    .sort((a, b) => b.value - a.value)
     .slice(0, 2);
+}
+
+type Points = Figure & { readonly value: number };
+
+function mainlyInWords(parts: readonly Points[]): string {
   if (parts.length === 0) return '';
-  return ` (${parts.map((p) => `${p.name} ${wholeInWords(p.points)}`).join(', ')})`;
+  return ` (${parts.map((p) => `${p.what} ${wholeInWords(p.value)}`).join(', ')})`;
 }

@@ -1,6 +1,7 @@
 import type { Fund, Inflow } from '#domain/money.js';
 import { finalPayer, type Placement, type SpendEntry } from '#domain/plan.js';
 import { cents, centsToDollars } from '#units/cents.js';
+import { dayInWords } from '#units/dates-in-words.js';
 import { counted, dollarsInWords } from '#units/in-words.js';
 import type { Ground } from '../ground.js';
 import { lastDayOf } from '../site-words.js';
@@ -34,9 +35,10 @@ function weighed(
 ): Weighed {
   const { fund, spent, inflow } = use;
   const { calendar } = ground.campus;
-  const expires = ground.years.includes(inflow.lastYear)
-    ? ` before it lapses on ${lastDayOf(calendar, inflow.lastYear)}`
-    : '';
+  const lapses = ground.years.includes(inflow.lastYear)
+    ? [{ what: 'lapses on', value: lastDayOf(calendar, inflow.lastYear), unit: 'date' }]
+    : [];
+  const expires = lapses.map(({ value }) => ` before it lapses on ${dayInWords(value)}`).join('');
   const sites = inflow.restriction.sites;
   const few = sites === 'any' ? '' : ` Only ${counted(sites.length, 'candidate')} may use it.`;
   const status = fund.status === 'pledged' ? ' It is pledged and not yet received.' : '';
@@ -48,6 +50,12 @@ function weighed(
       sentence: `Uses ${dollarsInWords(spent)} of “${fund.name}”${expires}.${few}${status}`,
       value: spent,
       unit: 'dollars',
+      figures: [
+        ...lapses,
+        ...(sites === 'any'
+          ? []
+          : [{ what: 'may use it', value: sites.length, unit: 'candidates' }]),
+      ],
       source: 'funds of the campus file',
     },
   };

@@ -18,7 +18,10 @@ export function promiseReasons({ campus }: Ground, placement: Placement): Weighe
         side: 'for' as const,
         rank: 'promise' as const,
         size: STRENGTHS.indexOf(strength),
-        reason: { sentence, value: 1, unit: 'promise', source: document || 'commitments' },
+        reason: {
+          ...{ sentence, value: 1, unit: 'promise', source: document || 'commitments' },
+          figures: [{ what: 'due by', value: fiscalYearLabel(test.by), unit: 'label' }],
+        },
       },
     ];
   });
@@ -38,6 +41,7 @@ function byHand(hands: Ground['campus']['handPlacements'], { site, year }: Place
         sentence: `Fixed by hand: ${reason.replace(/\.$/, '')}.`,
         value: null,
         unit: '',
+        figures: [],
         source: 'placements set by hand',
       },
     }));

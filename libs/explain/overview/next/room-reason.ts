@@ -32,6 +32,7 @@ export function roomReason(
         sentence,
         value: row.shortNow > 0 ? row.shortNow : Math.max(0, free),
         unit: 'hours',
+        figures: row.shortNow > 0 ? [] : [{ what: 'kept free', value: share, unit: 'share' }],
         source: 'hours of this plan',
       },
     },

@@ -38,6 +38,7 @@ function opened({ campus }: Ground, { site }: Placement): Weighed[] {
         sentence: `Opens the way for ${siteName(campus, after)}. ${reason}`,
         value: 1,
         unit: 'site',
+        figures: [],
         source: 'order of sites',
       }),
     );
@@ -52,6 +53,7 @@ function ruledOut({ campus }: Ground, { site }: Placement): Weighed[] {
         sentence: `Rules out ${listInWords(others)} for good. ${reason}`,
         value: others.length,
         unit: 'sites',
+        figures: [],
         source: 'sites of which one may be built',
       });
     });
@@ -70,6 +72,11 @@ function worksAhead({ campus, charges }: Ground, placement: Placement): Weighed[
       sentence: `${works.name} may take the ground from ${fiscalYearLabel(works.from)} on (${sure} certain): an expected loss of ${dollarsInWords(loss)} of its capital, in ${dollarsOf} dollars.`,
       value: loss,
       unit: 'dollars',
+      figures: [
+        { what: 'works from', value: fiscalYearLabel(works.from), unit: 'label' },
+        { what: 'certain', value: works.certaintyPercent / 100, unit: 'share' },
+        { what: 'dollars of', value: dollarsOf, unit: 'label' },
+      ],
       source: works.source,
     });
   });
@@ -82,6 +89,7 @@ function unsettled(open: readonly UnknownRow[]): Weighed[] {
       sentence: `${counted(open.length, 'question is', 'questions are')} still open, listed with who can settle ${open.length === 1 ? 'it' : 'them'}.`,
       value: open.length,
       unit: 'open questions',
+      figures: [],
       source: 'gates and facts of the site',
     }),
   ];

@@ -1,4 +1,5 @@
 import { capitalized, counted, dollarsInWords, listInWords } from '#units/in-words.js';
+import type { Figure } from '../../overview/plan-overview.js';
 import type { Asked, Made } from '../common/asked.js';
 import { fairEffort, madeBy } from '../common/fair-effort.js';
 import type { PlanMeasures } from '../common/plan-measures.js';
@@ -17,6 +18,8 @@ export interface AdditionRow {
   readonly id: string;
   readonly name: string;
   readonly kind: Lever['kind'];
+  /** The numbers that its name and note tell, beside the dollars. */
+  readonly figures: readonly Figure[];
   readonly measures: PlanMeasures | null;
   /** Against the campus as it is, planned again with equal work. */
   readonly changes: readonly MeasureChange[];
@@ -82,9 +85,11 @@ function rowOf(
     dollarsPerYear: dollarsPer(years),
   };
   const what = measures ? changesInWords(changes) : withoutPlan(followed);
+  const simplified = simplifiedIn(lever, followed);
   return {
     ...{ id: course.id, name: course.name, kind, measures, changes, dollars, askBy },
-    note: noteOf(lever, followed),
+    note: noteOf(lever, simplified),
+    figures: [...lever.figures, ...(simplified ?? []).map(ageFigure)],
     ...prices,
     sentence: `${capitalized(course.name)}: ${what}.${costInWords(dollars, prices)} ${isAsked ? 'Ask' : 'Decide'} by ${askBy}.`,
   };
@@ -104,17 +109,38 @@ function costInWords(dollars: number | null, { dollarsPerSite, dollarsPerYear }:
   return ` It costs ${dollarsInWords(dollars)} over the plan${shares}.`;
 }
 
-/** Leave to simplify is not a duty, so it is said whether the plan found makes use of it. */
-function noteOf({ kind, course, note }: Lever, followed: FollowedPlan | undefined): string {
-  if (kind !== 'simplified' || !followed?.plan) return note;
+interface Simplified {
+  readonly site: string;
+  readonly age: number;
+}
+
+const ageFigure = ({ site, age }: Simplified): Figure => ({
+  what: `${site} simplified at age`,
+  value: age,
+  unit: 'years',
+});
+
+/** Sites that a plan with leave to simplify does simplify; `null` where no plan has that leave. */
+function simplifiedIn(
+  { kind, course }: Lever,
+  followed: FollowedPlan | undefined,
+): Simplified[] | null {
+  if (kind !== 'simplified' || !followed?.plan) return null;
   const ids = new Set(course.campus.laterChanges?.map(({ id }) => id));
   const before = course.start?.placements.filter((p) => p.change && ids.has(p.change.id)) ?? [];
   const sites = new Set(before.map(({ site }) => site));
-  const done = followed.plan.decisions.placements.filter((p) => p.change && sites.has(p.site));
+  return followed.plan.decisions.placements.flatMap(({ site, change }) =>
+    change && sites.has(site) ? [{ site, age: change.age }] : [],
+  );
+}
+
+/** Leave to simplify is not a duty, so it is said whether the plan found makes use of it. */
+function noteOf({ note }: Lever, simplified: readonly Simplified[] | null): string {
+  if (simplified === null) return note;
   const used =
-    done.length === 0
+    simplified.length === 0
       ? 'The plan found makes no use of it.'
-      : `The plan found simplifies ${listInWords(done.map(({ site, change }) => `${site} at age ${change?.age ?? ''}`))}.`;
+      : `The plan found simplifies ${listInWords(simplified.map(({ site, age }) => `${site} at age ${age}`))}.`;
   return `${note} ${used}`;
 }
 

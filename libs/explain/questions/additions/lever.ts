@@ -1,8 +1,11 @@
+import type { Figure } from '../../overview/plan-overview.js';
 import type { Course } from '../courses/follow-courses.js';
 
 /** Something that could be added or given up, as a changed campus, with what it costs and when to ask. */
 export interface Lever {
   readonly course: Course;
+  /** The numbers that its name and note tell, beside the dollars. */
+  readonly figures: readonly Figure[];
   readonly kind:
     'position' | 'money' | 'compost' | 'volunteers' | 'lighter' | 'simplified' | 'skip';
   /** Dollars over the horizon in the price year, paid by whoever grants it; `null`: not known. */

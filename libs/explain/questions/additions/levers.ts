@@ -9,6 +9,7 @@ import { centiHours } from '#units/centihours.js';
 import { yardsToCenti } from '#units/centiyards.js';
 import { cents, centsToDollars } from '#units/cents.js';
 import { monthInWords } from '#units/dates-in-words.js';
+import { dollarsInWords } from '#units/in-words.js';
 import { fiscalYearLabel, yearsLater } from '#units/fiscal-year.js';
 import { ASSUMED, type Lever } from './lever.js';
 import { siteLevers } from './site-levers.js';
@@ -75,6 +76,10 @@ function positionLever(
   const name = `${COUNTS[count] ?? count}: ${position.name} from ${fiscalYearLabel(start)}${recurring ? '' : ' in every year'}`;
   return {
     course: { id: `position-${position.id}-${count}`, name, campus: { ...campus, pools } },
+    figures: [
+      { what: 'granted', value: count, unit: 'positions' },
+      { what: 'from', value: fiscalYearLabel(start), unit: 'label' },
+    ],
     kind: 'position',
     dollars: centsToDollars(cents(Math.round(count * (yearly + position.oneTimeCost)))),
     askBy: monthInWords(askDate(calendar, position, first)),
@@ -111,9 +116,10 @@ function moneyLever(campus: Campus): Lever {
   return {
     course: {
       id: 'money',
-      name: '$25,000 once, for anything',
+      name: `${dollarsInWords(MORE_DOLLARS)} once, for anything`,
       campus: { ...campus, funds: [...campus.funds, fund] },
     },
+    figures: [{ what: 'in hand in', value: fiscalYearLabel(firstYear), unit: 'label' }],
     kind: 'money',
     dollars: MORE_DOLLARS,
     askBy: monthInWords(seasonStart(calendar, seasonInstance(calendar, 0))),
@@ -138,6 +144,7 @@ function compostLever(campus: Campus): Lever {
       name: `${MORE_YARDS} cubic yards of compost more each year`,
       campus: { ...campus, compost: { ...compost, made } },
     },
+    figures: [{ what: 'more each year', value: MORE_YARDS, unit: 'cubic yards' }],
     kind: 'compost',
     dollars: centsToDollars(cents(MORE_YARDS * compost.pricePerYard * calendar.horizonYears)),
     askBy: monthInWords(seasonStart(calendar, seasonInstance(calendar, prepareIndex(calendar, 0)))),
@@ -164,6 +171,10 @@ function turnoutLevers(campus: Campus): Lever[] {
         name: `${people} turnouts more each year: “${largest.name}” held ${days === 1 ? 'once' : `${days} times`} more`,
         campus: { ...campus, workDays },
       },
+      figures: [
+        { what: 'more each year', value: people, unit: 'turnouts' },
+        { what: 'held more', value: days, unit: 'work days' },
+      ],
       kind: 'volunteers',
       dollars: 0,
       askBy: monthInWords(

@@ -91,6 +91,7 @@ function lighterLevers(campus: Campus, lightest: readonly Lightening[]): Lever[]
         name: `a lighter build: ${names.join(' and ')}`,
         campus: { ...campus, candidates },
       },
+      figures: [],
       kind: 'lighter',
       dollars: 0,
       askBy: monthOf(campus, prepareIndex(campus.calendar, first)),
@@ -137,6 +138,7 @@ function simplifiedLevers(campus: Campus, plan: Plan, lightest: readonly Lighten
         campus: { ...campus, candidates, laterChanges },
         start: { ...plan.decisions, placements },
       },
+      figures: [],
       kind: 'simplified',
       dollars: centsToDollars(cents(Math.round(cost))),
       askBy: monthOf(
@@ -180,6 +182,7 @@ function skipLevers(campus: Campus): Lever[] {
       name: `the promise let go in ${label} alone`,
       campus: skippingYears(campus, promise, [year]),
     },
+    figures: [{ what: 'let go in', value: label, unit: 'label' }],
     kind: 'skip',
     dollars: 0,
     askBy: monthOf(campus, prepareIndex(campus.calendar, 1)),

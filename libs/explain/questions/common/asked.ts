@@ -24,6 +24,8 @@ export type AskedOfCampus = Pick<Asked, 'campus' | 'resolver' | 'seed' | 'onStep
 export interface Made {
   /** Rounds of search of each re-solve; `null` where all were solved until proven. */
   readonly rounds: number | null;
+  /** Rounds that each got at least, where not all got the same. */
+  readonly leastRounds?: number;
   readonly seeds: readonly number[];
   /** What was left out because time ran out; empty where all was done. */
   readonly skipped: readonly string[];

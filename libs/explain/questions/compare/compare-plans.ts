@@ -13,6 +13,8 @@ export interface MovedSite {
   /** `null`: not in that plan. */
   readonly from: string | null;
   readonly to: string | null;
+  readonly fromYear: string | null;
+  readonly toYear: string | null;
   readonly sentence: string;
 }
 
@@ -41,14 +43,18 @@ export function comparePlans(campus: Campus, a: Plan, b: Plan): PlansCompared {
 function movedSites(campus: Campus, a: Plan, b: Plan): MovedSite[] {
   const placeOf = (plan: Plan, site: string) => {
     const p = plan.decisions.placements.find((one) => one.site === site);
-    return p ? `${fiscalYearLabel(p.year)} as ${typeName(campus, p.buildType)}` : null;
+    if (!p) return null;
+    const year = fiscalYearLabel(p.year);
+    return { year, words: `${year} as ${typeName(campus, p.buildType)}` };
   };
   return campus.candidates.flatMap(({ id }) => {
-    const [from, to] = [placeOf(a, id), placeOf(b, id)];
+    const [before, after] = [placeOf(a, id), placeOf(b, id)];
+    const [from, to] = [before?.words ?? null, after?.words ?? null];
+    const years = { fromYear: before?.year ?? null, toYear: after?.year ?? null };
     if (from === to) return [];
     const name = siteName(campus, id);
     const sentence = `${name}: ${from ?? 'not built'}, then ${to ?? 'not built'}.`;
-    return [{ site: id, name, from, to, sentence }];
+    return [{ site: id, name, from, to, ...years, sentence }];
   });
 }
 

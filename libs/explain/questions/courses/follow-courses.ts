@@ -48,11 +48,16 @@ export async function followCourses(
     done += 1;
     asked.onStep?.(`Planning again: ${courses[place]?.name ?? ''}`, done / courses.length);
   });
-  return courses.map(({ id, name }, i) => {
+  return courses.map(({ id, name, campus }, i) => {
     const { plan, ending = 'not-found', values = [] } = answers[i] ?? {};
-    const measures = plan ? planMeasures(asked.campus, plan) : null;
+    const measures = plan ? planMeasures(measuring(asked.campus, campus), plan) : null;
     return { id, name, ending, measures, values, ...(plan ? { plan } : {}) };
   });
+}
+
+/** The campus as it is, which knows besides what a course may make of its sites later. */
+function measuring(asIs: Campus, { laterChanges }: Campus): Campus {
+  return laterChanges ? { ...asIs, laterChanges } : asIs;
 }
 
 /** Names of courses that were not followed to a plan or a proof. */

@@ -15,12 +15,21 @@ export function annualHours(rows: readonly SeasonRow[]): LimitRow {
     const { year, wanted, supply } = short;
     return {
       ...{ resource, year, label: year, shortBy: wanted - supply, unit: 'hours' },
+      figures: [
+        { what: 'work', value: wanted, unit: 'hours' },
+        { what: 'there', value: supply, unit: 'hours' },
+      ],
       sentence: `All work of ${year} takes ${hoursInWords(wanted)}; those already there have ${hoursInWords(supply)} over the year.`,
     };
   }
   const most = years.reduce((a, b) => (b.wanted / b.supply > a.wanted / a.supply ? b : a));
   return {
     ...{ resource, year: null, label: null, shortBy: null, unit: 'hours' },
+    figures: [
+      { what: 'tightest', value: most.year, unit: 'label' },
+      { what: 'used', value: most.wanted / most.supply, unit: 'share' },
+      { what: 'there', value: most.supply, unit: 'hours' },
+    ],
     sentence: `Enough in every year. Tightest: ${most.year}, ${percentInWords(most.wanted / most.supply)} of ${hoursInWords(most.supply)}.`,
   };
 }

@@ -20,5 +20,11 @@ export function madeOf(
     most > 1
       ? `; those that stayed near the best went on with ${SEEDS} seeds, up to ${counted(rounds, 'round')} each, and were compared seed by seed. The seeds share the plan they begin with and the prices that lead them, and only their chance moves differ: they show how far the search can be trusted, and are not ${SEEDS} independent judgments.`
       : ' and one seed.';
-  return { rounds, seeds, skipped, sentence: `${first}${then} What is found is not proven.` };
+  return {
+    rounds,
+    leastRounds: least,
+    seeds,
+    skipped,
+    sentence: `${first}${then} What is found is not proven.`,
+  };
 }

@@ -33,6 +33,8 @@ export interface PromisesAnswer {
   readonly promises: readonly PromisePrice[];
   /** Last year to which the yearly promise can be kept, as `limits` finds it with positions. */
   readonly lastKept: string | null;
+  /** It is proven that no plan keeps it through this year; `null`: not proven for any. */
+  readonly impossibleThrough: string | null;
   readonly lastKeptSentence: string;
   readonly skipping: readonly SkippedYears[];
   /** What a promise may bring that no number here holds. */

@@ -145,7 +145,7 @@ function skipRow(
 async function lastYear(
   asked: Asked,
   promise: YearlyPromise,
-): Promise<Pick<PromisesAnswer, 'lastKept' | 'lastKeptSentence'>> {
+): Promise<Pick<PromisesAnswer, 'lastKept' | 'impossibleThrough' | 'lastKeptSentence'>> {
   const { campus, plan } = asked;
   const most = campus.calendar.horizonYears;
   const years = yearsOf({ campus }, promise.test);
@@ -155,16 +155,17 @@ async function lastYear(
   const guess = missed < 0 ? years.length : missed;
   const kept = await lastKept(asked, { campus, promise, least: 0, guess, most });
   const label = (count: number) => fiscalYearLabel(yearAt(campus.calendar, count - 1));
+  const impossibleThrough = kept.impossibleYears === null ? null : label(kept.impossibleYears);
   if (kept.foundYears === 0 && kept.impossibleYears !== null) {
     const through = kept.impossibleYears === 1 ? 'even in' : 'through';
     return {
-      lastKept: null,
+      ...{ lastKept: null, impossibleThrough },
       lastKeptSentence: `“${promise.name}” cannot be kept ${through} ${label(kept.impossibleYears)} (proven).`,
     };
   }
   if (kept.foundYears === 0) {
     return {
-      lastKept: null,
+      ...{ lastKept: null, impossibleThrough },
       lastKeptSentence: `How long “${promise.name}” can be kept was not worked out in the time.`,
     };
   }
@@ -176,7 +177,7 @@ async function lastYear(
         : `and not through ${label(kept.impossibleYears)} (proven)`;
   const last = label(kept.foundYears);
   return {
-    lastKept: last,
+    ...{ lastKept: last, impossibleThrough },
     lastKeptSentence: `“${promise.name}” can be kept in every year through ${last}, with positions that may be asked for; ${proof}.`,
   };
 }

@@ -30,7 +30,7 @@ export function GiftsInFutures({ result }: { readonly result: FuturesResult }): 
             dollars(gift.dollars),
             shareWithError(gift.comes),
             shareWithError(gift.lost),
-            dollars(gift.lostInPlan),
+            dollars(gift.lostInPlanDollars),
           ],
         }))}
       />
