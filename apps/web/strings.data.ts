@@ -829,7 +829,11 @@ export const strings = {
     noDissent: 'none on record',
     when: 'Recorded',
     record: 'Record the decision',
+    otherSite: (site: string, name: string): string => `${site} ${name} (not as planned)`,
     recorded: 'Recorded.',
+    unlike: (site: string, year: string): string =>
+      `The plan does not prepare ${site} in ${year} yet.`,
+    toFollow: 'Place it there, and see what gives',
     notRecorded: 'Not recorded. What you typed is still here.',
     caption: 'Decisions on plans of this campus, newest first',
     none: 'No decision is on record yet.',

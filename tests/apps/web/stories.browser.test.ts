@@ -34,6 +34,27 @@ test('the program manager: what next year, why, the decision on record, the brie
   expect(await download('Administration brief (PDF)')).toBe('%PDF-');
 });
 
+test('the committee chooses another site than the plan: on record with its dissent, and a step from the plan that follows', async () => {
+  const { campusId, planId, store } = at.desk;
+  await at.open(`/?view=next&campus=${campusId}&plan=${planId}`);
+  const choice = at.page.getByRole('combobox', { name: 'Site', exact: true });
+  await choice.selectOption('S-2');
+  expect(await choice.locator('option:checked').innerText()).toBe('S-2 Mill Bank (not as planned)');
+  await at.page.getByLabel('Decided by').fill('Landscape committee');
+  await at.page.getByLabel('Reason').fill('The mill asks for it.');
+  await at.page.getByLabel('Who disagreed').fill('The superintendent: the bank is steep.');
+  await at.page.getByRole('button', { name: 'Record the decision' }).click();
+  await at.page.getByText('The plan does not prepare S-2 in FY28 yet.').waitFor();
+  expect(await store.decisions.listOf(campusId)).toContainEqual(
+    expect.objectContaining({ site: 'S-2', dissent: 'The superintendent: the bank is steep.' }),
+  );
+  await at.page.getByRole('link', { name: 'Place it there, and see what gives' }).click();
+  const year = at.page.getByRole('combobox', { name: 'Year', exact: true });
+  await year.waitFor();
+  expect(await year.locator('option:checked').innerText()).toBe('FY28');
+  expect(await at.page.getByLabel('Why').inputValue()).toBe('The mill asks for it.');
+});
+
 test('the superintendent: moves a site, sees what gives, undoes it, takes the staffing request', async () => {
   await at.open('/?view=plan');
   await at.page.getByRole('button', { name: 'Move or bar S-2' }).click();

@@ -8,6 +8,8 @@ const words = strings.decision;
 
 interface DecisionFormProps {
   readonly next: NextYear;
+  /** Candidates that the plan does not propose for the year, each with its name. */
+  readonly others: readonly (readonly [site: string, name: string])[];
   /** What was typed so far; null: nothing. */
   readonly kept: NewDecision | null;
   readonly isSaving: boolean;
@@ -21,7 +23,7 @@ const verdicts = (['approved', 'put off', 'refused'] as const).map(
 
 /** The words of a decision; an approval needs a name and a reason. */
 export function DecisionForm(props: DecisionFormProps): ReactNode {
-  const { next, kept, isSaving, onKeep, onRecord } = props;
+  const { next, others, kept, isSaving, onKeep, onRecord } = props;
   const [first] = next.sites;
   if (first === undefined) return <p>{strings.next.none(next.year)}</p>;
   const decision: NewDecision = kept ?? {
@@ -40,7 +42,10 @@ export function DecisionForm(props: DecisionFormProps): ReactNode {
       <ChoiceField
         label={words.site}
         value={decision.site}
-        options={next.sites.map(({ site, name }) => [site, `${site} ${name}`])}
+        options={[
+          ...next.sites.map(({ site, name }) => [site, `${site} ${name}`] as const),
+          ...others.map(([site, name]) => [site, words.otherSite(site, name)] as const),
+        ]}
         onText={(site) => change({ site })}
       />
       <Radios
