@@ -34,7 +34,7 @@ const views: readonly (readonly [string, string, string])[] = [
   ['/?view=next', 'How the candidates are suited', 'Next year'],
   ['/?view=what-if', 'What each promise costs', 'What if'],
   ['/?view=meeting', 'Documents', 'For the meeting'],
-  ['/?view=set-up', 'Bring your own sites', 'Set-up'],
+  ['/?view=set-up', 'Bring your own sites, or a campus bundle', 'Set-up'],
 ];
 
 test.each(views)('%s passes axe-core and fits every width', async (path, heading, name) => {
