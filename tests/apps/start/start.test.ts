@@ -7,7 +7,7 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { freePort } from '#apps/api/free-port.js';
 import { programs } from '../../support/processes/children.js';
 
-const patience = 200_000;
+const patience = 100_000;
 
 interface Started {
   readonly process: ChildProcess;

@@ -1,9 +1,9 @@
 import { endOfProcess, tellParent } from '#apps/adapters/process-lifetime.js';
 import { runApi } from '#apps/api/run-api.js';
-import { checker, reader, timing, writer } from './fake-adapters.mjs';
+import { checker, overview, reader, timing, writer } from './fake-adapters.mjs';
 
 await runApi(
-  { reader, checker, writer },
+  { reader, checker, overview, writer },
   {
     databaseUrl: process.env.DATABASE_URL,
     host: '127.0.0.1',

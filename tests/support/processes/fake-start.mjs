@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { endOfProcess } from '#apps/adapters/process-lifetime.js';
 import { runStart } from '#apps/start/run-start.js';
 import { terminalOn } from '#apps/start/terminal/terminal.js';
-import { headline, reader, writer } from './fake-adapters.mjs';
+import { headline, overview, reader, writer } from './fake-adapters.mjs';
 
 const [folder, port] = process.argv.slice(2);
 const here = (path) => fileURLToPath(new URL(path, import.meta.url));
@@ -19,7 +19,7 @@ const programs = {
   solver: here('./fake-solver.mjs'),
 };
 process.exitCode = await runStart(
-  { reader, writer, headline, programs },
+  { reader, writer, overview, headline, programs },
   {
     storeFolder: join(folder, 'store'),
     outFolder: join(folder, 'out'),
