@@ -9,10 +9,11 @@ import type { PositionType } from '#domain/labor.js';
 import type { Decisions } from '#domain/plan.js';
 import { parseCampusFile } from '#contracts/parse-campus-file.js';
 import type { Model } from '#mip/model.js';
-import type { OpenRelaxation, Solver } from '#mip/solver.js';
+import type { Solver } from '#mip/solver.js';
+import { withOpen } from '#mip/with-open.js';
 import { groundOf } from '#optimizer/columns/ground-of.js';
 import { NOTHING_COUNTED_OUT } from '#optimizer/counts/count-columns.js';
-import { dive } from '#optimizer/dive/dive.js';
+import { dive, diveColumns } from '#optimizer/dive/dive.js';
 import { nearPeople } from '#optimizer/improve/near-people.js';
 import { planModel, type PlanModel } from '#optimizer/model/plan-model.js';
 import { readDecisions } from '#optimizer/model/read-decisions.js';
@@ -38,29 +39,11 @@ function modelOf({ kind, seed }: (typeof programs)[number]): PlanModel & { campu
   return { ...planModel(ground, 'benefit', held), campus: parsed.campus };
 }
 
-function columnsOf({ model, columns, counts }: PlanModel) {
-  const stay = counts.filter(({ kind }) => kind === 'held');
-  const forSeason = columns.hires.filter(({ position }) => position.term !== 'recurring');
-  return {
-    lower: model.lower,
-    upper: model.upper,
-    people: [...forSeason, ...stay].map(({ variable }) => variable.column),
-    lives: columns.lifecycles.map(({ variable }) => variable.column),
-  };
-}
-
-function withOpen<T>({ model }: PlanModel, use: (lp: OpenRelaxation) => T): T {
-  const lp = solver.open(model, { seed: 1, changing: 'bounds', shouldStop: () => false });
-  try {
-    return use(lp);
-  } finally {
-    lp.close();
-  }
-}
+const opened = { seed: 1, changing: 'bounds', shouldStop: () => false } as const;
 
 /** The model with the lives and people of a point. */
 function heldAt(made: PlanModel, values: Float64Array): Model {
-  const { lives, people, ...bounds } = columnsOf(made);
+  const { lives, people, ...bounds } = diveColumns(made);
   const [lower, upper] = [Float64Array.from(bounds.lower), Float64Array.from(bounds.upper)];
   for (const column of [...lives, ...people])
     lower[column] = upper[column] = Math.round(values[column] ?? 0);
@@ -76,8 +59,8 @@ describe.each(programs)('$name', (of) => {
     const optimum = solver.solve(made.model, { limits: {}, seed: 1 });
     if (optimum.kind !== 'optimal') return expect.fail('the program has no plan');
     for (const random of [undefined, seededRandom(of.seed)]) {
-      const on = columnsOf(made);
-      const values = withOpen(made, (lp) =>
+      const on = diveColumns(made);
+      const values = withOpen(solver, { ...opened, model: made.model }, (lp) =>
         dive(lp, {
           ...on,
           sign: 1,

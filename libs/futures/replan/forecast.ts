@@ -59,11 +59,10 @@ export function forecast(basis: Basis, known: Known, open: Iterable<Lifecycle>):
     tables: own,
     labor: {
       hire: (position, startYear, count) => basis.labor.hire(position, startYear, count),
-      gap: (needs, season) => {
-        const gap = basis.labor.gap(needs, season);
-        return gap && gap.hours > (hours[season] ?? 0) ? gap : undefined;
+      worst: (needs, season) => {
+        const worst = basis.labor.worst(needs, season);
+        return { ...worst, hours: worst.hours - (hours[season] ?? 0) };
       },
-      over: (needs, season) => basis.labor.over(needs, season) - (hours[season] ?? 0),
     },
     money: moneyTest(own, kept),
     needs: Float64Array.from(empty.needs),

@@ -1,5 +1,6 @@
 import type { Model } from '#mip/model.js';
-import type { OpenRelaxation, Solver } from '#mip/solver.js';
+import type { Solver } from '#mip/solver.js';
+import { withOpen } from '#mip/with-open.js';
 import { planModel, type HeldTiers, type PlanModel } from '../model/plan-model.js';
 import type { Ground } from '../columns/add-columns.js';
 import { branchOnCounts, type TreeOutcome } from './branch-on-counts.js';
@@ -43,7 +44,7 @@ export function proveByCounts(of: CountProof): CountProofOutcome | 'nothing-bett
   const limits = limitsOf(of);
   if (limits === 'impossible') return 'nothing-better';
   const made = planModel({ ...of.ground, counted: { kinds: 'all', limits } }, of.tier, of.held);
-  const outcome = withOpen(of, { model: made.model, changing: 'bounds' }, (lp) =>
+  const outcome = withOpen(of.solver, { ...of, model: made.model, changing: 'bounds' }, (lp) =>
     branchOnCounts(lp, {
       model: made.model,
       counts: made.counts,
@@ -67,13 +68,16 @@ function limitsOf(of: CountProof): CountLimits | 'impossible' {
   );
   const left = of.secondsLeft();
   const until = Number.isFinite(left) ? left * (1 - LIMITS_SHARE) : 0;
-  return withOpen(of, { model: betterThan(model, of.worth()), changing: 'objective' }, (lp) =>
-    tightenCounts(lp, {
-      model,
-      counts,
-      patience: PATIENCE,
-      done: () => of.shouldStop() || of.secondsLeft() <= until,
-    }),
+  return withOpen(
+    of.solver,
+    { ...of, model: betterThan(model, of.worth()), changing: 'objective' },
+    (lp) =>
+      tightenCounts(lp, {
+        model,
+        counts,
+        patience: PATIENCE,
+        done: () => of.shouldStop() || of.secondsLeft() <= until,
+      }),
   );
 }
 
@@ -93,17 +97,4 @@ function betterThan(model: Model, worth: number): Model {
       values: Float64Array.from([...values, ...columns.map((j) => model.objective[j] ?? 0)]),
     },
   };
-}
-
-function withOpen<T>(
-  of: CountProof,
-  { model, changing }: { readonly model: Model; readonly changing: 'bounds' | 'objective' },
-  use: (lp: OpenRelaxation) => T,
-): T {
-  const lp = of.solver.open(model, { seed: of.seed, changing, shouldStop: of.shouldStop });
-  try {
-    return use(lp);
-  } finally {
-    lp.close();
-  }
 }

@@ -1,5 +1,6 @@
 import type { OpenRelaxation } from '#mip/solver.js';
 import type { Random } from '#units/random.js';
+import type { PlanModel } from '../model/plan-model.js';
 
 /** Tries of lives that lead nowhere, after which the rest is left as it is. */
 const MOST_MISSES = 12;
@@ -17,6 +18,18 @@ export interface DiveColumns {
   /** People; the last are decided first. */
   readonly people: readonly number[];
   readonly lives: readonly number[];
+}
+
+/** What a dive makes whole in the model of a tier that counts people. */
+export function diveColumns({ model, columns, counts }: PlanModel): DiveColumns {
+  const stay = counts.filter(({ kind }) => kind === 'held');
+  const forSeason = columns.hires.filter(({ position }) => position.term !== 'recurring');
+  return {
+    lower: model.lower,
+    upper: model.upper,
+    people: [...forSeason, ...stay].map(({ variable }) => variable.column),
+    lives: columns.lifecycles.map(({ variable }) => variable.column),
+  };
 }
 
 export interface Diving extends DiveColumns {

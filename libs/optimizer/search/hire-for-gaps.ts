@@ -42,9 +42,9 @@ export function hireForGaps(
 export function gapIn(state: SearchState, season: number): LaborGap | undefined {
   const { labor, needs, room } = state;
   if ((room[season] ?? -1) >= 0) return undefined;
-  const over = labor.over(needs, season);
-  if (over > 0) return labor.gap(needs, season);
-  room[season] = -over;
+  const worst = labor.worst(needs, season);
+  if (worst.hours > 0) return worst;
+  room[season] = -worst.hours;
   return undefined;
 }
 

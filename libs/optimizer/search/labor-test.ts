@@ -9,17 +9,15 @@ import { CLASS_COUNT, type Tables } from './tables.js';
 /** Hours missing in a season, and the classes that miss them. */
 export interface LaborGap {
   readonly season: number;
-  /** Hundredths of an hour, above 0. */
+  /** Hundredths of an hour; at or below 0: what may still be asked of any set of classes. */
   readonly hours: number;
   readonly classes: number;
 }
 
 /** Tells by subset conditions whether a season's hours can be served, without allotting them. */
 export interface LaborTest {
-  /** Hours missing in one season: the largest excess of any set of classes. `undefined` where none. */
-  gap(needs: Float64Array, season: number): LaborGap | undefined;
-  /** The same as a number, in hundredths of an hour; at or below 0, what may still be asked of any set. */
-  over(needs: Float64Array, season: number): number;
+  /** Hours missing in one season, of the set of classes that misses most. */
+  worst(needs: Float64Array, season: number): LaborGap;
   /** Adds or takes off the hours of positions. */
   hire(position: number, startYear: number, count: number): void;
 }
@@ -56,21 +54,22 @@ export function laborTest(tables: Tables, workDays: readonly Int32Array[]): Labo
     ),
   );
   const whole = new Float64Array(CLASS_COUNT);
-  const worstOf = (needs: Float64Array, season: number) => {
+  const worst = (needs: Float64Array, season: number): LaborGap => {
     for (let c = 0; c < CLASS_COUNT; c++)
       whole[c] = hundredthsFor(needs[season * CLASS_COUNT + c] ?? 0);
-    let over = -Infinity;
-    let worst = -1;
+    let hours = -Infinity;
+    let at = -1;
     const end = starts[season + 1] ?? 0;
     for (let row = starts[season] ?? 0; row < end; row++) {
-      const excess = sumOf(whole, masks[row] ?? 0) - (supply[row] ?? 0);
-      if (excess <= over) continue;
-      over = excess;
-      worst = row;
+      const over = sumOf(whole, masks[row] ?? 0) - (supply[row] ?? 0);
+      if (over <= hours) continue;
+      hours = over;
+      at = row;
     }
-    return { over, row: worst };
+    return { season, hours, classes: masks[at] ?? 0 };
   };
   return {
+    worst,
     hire(position, startYear, count) {
       const table = tables.positions[position];
       const bySeason = rowsOf[position];
@@ -79,11 +78,6 @@ export function laborTest(tables: Tables, workDays: readonly Int32Array[]): Labo
         const hours = count * table.hours(startYear, season);
         for (const row of bySeason[season] ?? []) supply[row] = (supply[row] ?? 0) + hours;
       }
-    },
-    over: (needs, season) => worstOf(needs, season).over,
-    gap(needs, season) {
-      const { over, row } = worstOf(needs, season);
-      return over > 0 ? { season, hours: over, classes: masks[row] ?? 0 } : undefined;
     },
   };
 }

@@ -19,6 +19,15 @@ const NODES_PER_ROUND = 1;
 /** Share of all the time that is left for the tiers after benefit. */
 const LAST_SHARE = 0.05;
 
+/** Shares of the time for a tier of its ways to a better plan; the rest is for the whole. */
+export const TIER_SHARES = {
+  dive: 0.15,
+  search: 0.25,
+  nearPeople: 0.1,
+  core: 0.2,
+  parts: 0.1,
+} as const;
+
 /** Seconds up to which a solve is a quick one. */
 const QUICK_SECONDS = 8;
 

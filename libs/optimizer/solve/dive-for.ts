@@ -1,8 +1,9 @@
 import type { Decisions } from '#domain/plan.js';
+import { withOpen } from '#mip/with-open.js';
 import type { Random } from '#units/random.js';
 import { NOTHING_COUNTED_OUT } from '../counts/count-columns.js';
-import { dive, type DiveColumns } from '../dive/dive.js';
-import { planModel, type HeldTiers, type PlanModel } from '../model/plan-model.js';
+import { dive, diveColumns } from '../dive/dive.js';
+import { planModel, type HeldTiers } from '../model/plan-model.js';
 import { readDecisions } from '../model/read-decisions.js';
 import type { Board } from './board.js';
 import { restricted } from './restricted.js';
@@ -46,33 +47,16 @@ export function diveFor(board: Board, of: DiveGoal): Decisions | undefined {
   const { around, settings } = board.run;
   const until = around.elapsed() + of.seconds;
   const shouldStop = () => board.shouldStop();
-  const lp = board.on.solver.open(made.model, {
-    seed: settings.seed,
-    changing: 'bounds',
-    shouldStop,
-  });
-  try {
-    const values = dive(lp, {
-      ...columnsOf(made),
+  const on = { model: made.model, seed: settings.seed, changing: 'bounds', shouldStop } as const;
+  const values = withOpen(board.on.solver, on, (lp) =>
+    dive(lp, {
+      ...diveColumns(made),
       sign: made.model.sense === 'maximize' ? 1 : -1,
       ...(of.random ? { random: of.random } : {}),
       chance: CHANCE * Math.abs(relaxation.bound),
       patience: PATIENCE,
       done: () => shouldStop() || around.elapsed() >= until,
-    });
-    return values && readDecisions(made.columns, values);
-  } finally {
-    lp.close();
-  }
-}
-
-function columnsOf({ model, columns, counts }: PlanModel): DiveColumns {
-  const stay = counts.filter(({ kind }) => kind === 'held');
-  const forSeason = columns.hires.filter(({ position }) => position.term !== 'recurring');
-  return {
-    lower: model.lower,
-    upper: model.upper,
-    people: [...forSeason, ...stay].map(({ variable }) => variable.column),
-    lives: columns.lifecycles.map(({ variable }) => variable.column),
-  };
+    }),
+  );
+  return values && readDecisions(made.columns, values);
 }

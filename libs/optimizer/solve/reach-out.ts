@@ -1,6 +1,6 @@
 import { pricesOf } from '../improve/ranking.js';
 import type { Board } from './board.js';
-import { coreLimits, secondsLimit } from './budget.js';
+import { coreLimits, secondsLimit, TIER_SHARES } from './budget.js';
 import {
   reachFor,
   solveReach,
@@ -9,11 +9,6 @@ import {
   type Relaxations,
 } from './part-solve.js';
 import type { Steps } from './steps.js';
-
-/** Shares of the time left for a dive, for the search after it and for the search without, and for the solver. */
-const DIVE_SHARE = 0.15;
-const SEARCH_SHARE = 0.25;
-const CORE_SHARE = 0.2;
 
 /** Who works on a tier, and with what. */
 export interface Workers {
@@ -59,10 +54,10 @@ function waysTo(
   of: { readonly place: number; readonly reach: Reach; readonly seconds: number },
 ): (() => void)[] {
   const { relaxation, held } = of.reach;
-  const pause = steps.pause(of.seconds * SEARCH_SHARE);
-  const limits = coreLimits(board.run.settings, of.seconds * CORE_SHARE);
+  const pause = steps.pause(of.seconds * TIER_SHARES.search);
+  const limits = coreLimits(board.run.settings, of.seconds * TIER_SHARES.core);
   return [
-    () => steps.dive({ relaxation, held, seconds: of.seconds * DIVE_SHARE }, pause),
+    () => steps.dive({ relaxation, held, seconds: of.seconds * TIER_SHARES.dive }, pause),
     () => steps.search(pause, pricesOf(relaxation)),
     () => solveReach(board, of.place, { ...of.reach, most: steps.lives, limits }),
   ];

@@ -9,7 +9,7 @@ import { decisionsOf, type SearchState } from '../search/state.js';
 import { tablesOf, type Tables } from '../search/tables.js';
 import { tiersOf } from '../tiers/tier-list.js';
 import { Board } from './board.js';
-import { firstSearch, isQuick, lastSeconds, secondsLimit } from './budget.js';
+import { firstSearch, isQuick, lastSeconds, secondsLimit, TIER_SHARES } from './budget.js';
 import { conflictSet } from './conflict-set.js';
 import { groundOf } from '../columns/ground-of.js';
 import { question, Relaxations } from './part-solve.js';
@@ -41,13 +41,6 @@ const NEAR_SECONDS = 4;
 const CORE_SECONDS = 8;
 const PARTS_SECONDS = 4;
 const SEARCH_SECONDS = 5;
-
-/** Shares of a tier's time for its search, a dive, its people, its core and small parts; the rest is for the whole. */
-const SEARCH_SHARE = 0.25;
-const DIVE_SHARE = 0.15;
-const NEAR_SHARE = 0.1;
-const CORE_SHARE = 0.2;
-const PARTS_SHARE = 0.1;
 
 /** Share of the time left that a tier after benefit may take, and re-solves without gain that end it. */
 const LAST_TIER_SHARE = 0.8;
@@ -159,8 +152,8 @@ class CampusSolve {
     const relaxation = this.relaxations.of(place, secondsLimit(seconds));
     if (!relaxation || this.steps.isDone(place)) return;
     const until = this.run.around.elapsed() + seconds;
-    this.steps.core(place, relaxation, seconds * CORE_SHARE);
-    this.steps.smallParts(place, relaxation, seconds * PARTS_SHARE);
+    this.steps.core(place, relaxation, seconds * TIER_SHARES.core);
+    this.steps.smallParts(place, relaxation, seconds * TIER_SHARES.parts);
     this.steps.whole(place, relaxation, until - this.run.around.elapsed());
   }
 
@@ -172,11 +165,15 @@ class CampusSolve {
     if (steps.isDone(place) || !relax()) return;
     if (this.run.around.partner) return this.takeTurns(left, relax);
     const shares = left();
-    this.onRelaxation(relax, (r) => this.diveNear(r, Math.min(DIVE_SECONDS, shares * DIVE_SHARE)));
-    this.onRelaxation(relax, (r) => steps.search(steps.pause(shares * SEARCH_SHARE), pricesOf(r)));
-    this.onRelaxation(relax, (r) => steps.nearPeople(place, r, shares * NEAR_SHARE));
-    this.onRelaxation(relax, (r) => steps.core(place, r, shares * CORE_SHARE));
-    this.onRelaxation(relax, (r) => steps.smallParts(place, r, shares * PARTS_SHARE));
+    this.onRelaxation(relax, (r) =>
+      this.diveNear(r, Math.min(DIVE_SECONDS, shares * TIER_SHARES.dive)),
+    );
+    this.onRelaxation(relax, (r) =>
+      steps.search(steps.pause(shares * TIER_SHARES.search), pricesOf(r)),
+    );
+    this.onRelaxation(relax, (r) => steps.nearPeople(place, r, shares * TIER_SHARES.nearPeople));
+    this.onRelaxation(relax, (r) => steps.core(place, r, shares * TIER_SHARES.core));
+    this.onRelaxation(relax, (r) => steps.smallParts(place, r, shares * TIER_SHARES.parts));
     this.onRelaxation(relax, (r) => steps.whole(place, r, left()));
   }
 
@@ -233,7 +230,7 @@ class CampusSolve {
   /** Searches until the partner tells better prices than a plain relaxation has. */
   private searchUntilTold(left: () => number, relax: () => Relaxation | undefined): void {
     const { board, steps } = this;
-    const least = left() * (1 - SEARCH_SHARE);
+    const least = left() * (1 - TIER_SHARES.search);
     while (!board.toldOf(board.benefit) && left() > least && !steps.isDone(board.benefit)) {
       this.onRelaxation(relax, (r) => this.diveNear(r, DIVE_SECONDS));
       this.onRelaxation(relax, (r) => steps.nearPeople(board.benefit, r, NEAR_SECONDS));

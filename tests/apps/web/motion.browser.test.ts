@@ -1,22 +1,8 @@
 /** Who asks for less motion gets none: nothing moves by itself, and the page jumps where it is sent. */
-import { chromium, type Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test, vi } from 'vitest';
-import { chromiumLaunchOptions } from '../../support/chromium.js';
-import type { RealDesk } from '../../support/page/real-desk.js';
-import { startSmallDesk } from '../../support/page/small-desk.js';
+import { expect, test } from 'vitest';
+import { onSmallDesk } from '../../support/page/on-small-desk.js';
 
-vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
-
-let desk: RealDesk;
-let browser: Browser;
-beforeAll(async () => {
-  desk = await startSmallDesk();
-  browser = await chromium.launch(chromiumLaunchOptions());
-});
-afterAll(async () => {
-  await browser.close();
-  await desk.stop();
-});
+const at = onSmallDesk();
 
 /** How the page scrolls, and elements that a style moves by itself. */
 const motion = `({
@@ -28,12 +14,9 @@ const motion = `({
 })`;
 
 async function motionOf(wish: 'reduce' | 'no-preference', view: string): Promise<unknown> {
-  const page = await browser.newPage({ reducedMotion: wish });
-  await page.goto(`${desk.url}/?view=${view}`);
-  await page.waitForLoadState('networkidle');
-  const found = await page.evaluate(motion);
-  await page.close();
-  return found;
+  await at.open(`/?view=${view}`, wish);
+  await at.page.waitForLoadState('networkidle');
+  return at.page.evaluate(motion);
 }
 
 test.each(['home', 'sites', 'plan', 'next', 'what-if', 'meeting', 'set-up'])(

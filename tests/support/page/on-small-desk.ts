@@ -8,8 +8,12 @@ import { startSmallDesk } from './small-desk.js';
 export interface OnSmallDesk {
   readonly desk: RealDesk;
   readonly page: Page;
-  /** Opens a page at a path of the desk, or at a whole address; it is closed after the test. */
-  open(address: string): Promise<void>;
+  /**
+   * Opens a page at a path of the desk, or at a whole address; it is closed after the test.
+   *
+   * @param motion what the reader's system asks of motion; left out: less
+   */
+  open(address: string, motion?: 'reduce' | 'no-preference'): Promise<void>;
 }
 
 /** Starts the small desk and a browser for all tests of a file, and stops them after the last. */
@@ -34,8 +38,8 @@ export function onSmallDesk(): OnSmallDesk {
     get page() {
       return page;
     },
-    async open(address) {
-      page = await browser.newPage({ reducedMotion: 'reduce' });
+    async open(address, motion = 'reduce') {
+      page = await browser.newPage({ reducedMotion: motion });
       await page.goto(new URL(address, desk.url).href);
     },
   };
