@@ -9,7 +9,7 @@ import type { JsonDocument } from './json-document.js';
  * One more whenever `PlanOverview` changes, which a test holds: an overview that was kept in another
  * form is worked out anew from its plan.
  */
-export const OVERVIEW_FORM = 1;
+export const OVERVIEW_FORM = 2;
 
 /** The overview of a plan as plain JSON, in the form in which it is kept. */
 export function overviewDocument(campus: Campus, plan: Plan, report: SolveReport): JsonDocument {

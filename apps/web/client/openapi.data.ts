@@ -2527,6 +2527,15 @@ export interface operations {
                     "application/problem+json": components["schemas"]["ProblemReply"];
                 };
             };
+            /** @description plan-outdated: The stored plan no longer reads */
+            409: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemReply"];
+                };
+            };
         };
     };
     DocumentsController_write: {
@@ -2564,6 +2573,15 @@ export interface operations {
             };
             /** @description unknown-plan: There is no such plan; unknown-document: The plan has no such document */
             404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemReply"];
+                };
+            };
+            /** @description plan-outdated: The stored plan no longer reads */
+            409: {
                 headers: {
                     [name: string]: unknown;
                 };
@@ -2987,6 +3005,15 @@ export interface operations {
             };
             /** @description unknown-plan: There is no such plan */
             404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemReply"];
+                };
+            };
+            /** @description plan-outdated: The stored plan no longer reads */
+            409: {
                 headers: {
                     [name: string]: unknown;
                 };
