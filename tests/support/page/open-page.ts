@@ -1,12 +1,8 @@
-import { vi } from 'vitest';
 import { chromium, type Browser, type Page } from 'playwright-core';
 import { chromiumLaunchOptions } from '../chromium.js';
 import { FakeApi } from './fake-api.js';
 import { heldCampus, heldPlan } from './holdings.js';
 import { overviewFixture } from './overview-fixture.js';
-
-// A browser on a busy machine is slow; a page that hangs still fails within the minute.
-vi.setConfig({ testTimeout: 60_000 });
 
 export interface OpenPage {
   readonly page: Page;

@@ -17,7 +17,7 @@ export type DemoName = (typeof DEMO_NAMES)[number];
 
 const demos = new Map<DemoName, Demo>();
 
-/** A state of the demo campus, loaded once for each test file. */
+/** A state of the demo campus, loaded once for all test files of a worker, which leave it as it is. */
 export function demo(name: DemoName): Demo {
   const known = demos.get(name);
   if (known) return known;
