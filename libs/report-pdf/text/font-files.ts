@@ -15,6 +15,9 @@ const CUTS: Record<Face, string> = {
   'bold-italic': '600SemiBold_Italic',
 };
 
+// Asked for each word, and looking a package up reads folders.
+const found = new Map<string, string>();
+
 /**
  * Path of the TrueType file of a face (SIL Open Font License 1.1). The digits of both families
  * share one width as they come, so that columns of numbers line up without a font feature.
@@ -22,5 +25,8 @@ const CUTS: Record<Face, string> = {
 export function fontFile(family: Family, face: Face): string {
   const { folder, stem } = PACKAGES[family];
   const cut = CUTS[face];
-  return resolve(`${folder}/${cut}/${stem}_${cut}.ttf`);
+  const name = `${folder}/${cut}/${stem}_${cut}.ttf`;
+  const path = found.get(name) ?? resolve(name);
+  found.set(name, path);
+  return path;
 }
