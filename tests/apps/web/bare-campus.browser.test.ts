@@ -106,7 +106,8 @@ async function opened(page: Page, address: string): Promise<string> {
   return page.locator('main').innerText();
 }
 
-test.each(Object.entries(bare))('%s', async (_name, campus) => {
+// Side by side: each view is waited for until the network rests.
+test.concurrent.each(Object.entries(bare))('%s', async (_name, campus) => {
   const desk = await startBare(campus);
   const page = await browser.newPage({ reducedMotion: 'reduce' });
   const errors: string[] = [];
