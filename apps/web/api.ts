@@ -127,8 +127,8 @@ export const api = {
     return (await answer(asked)).explanations;
   },
 
-  ask(planId: string, question: Question): Promise<Explanation> {
-    const body = { question, seconds: ANSWER_SECONDS };
+  ask(planId: string, question: Question, seconds: number = ANSWER_SECONDS): Promise<Explanation> {
+    const body = { question, seconds };
     return answer(client.POST('/api/plans/{id}/explanations', { ...to({ id: planId }), body }));
   },
 

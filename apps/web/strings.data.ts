@@ -1,10 +1,11 @@
+import { ended } from './format/ended.js';
 import { counted, wholeNumber } from './format/numbers.js';
 
 const FIELD_NAMES: Readonly<Record<string, string>> = {
   name: 'Name',
   zone: 'Zone',
   areaSqFt: 'Stated area, sq\u00a0ft',
-  areaConfirmed: 'Where the stated and the drawn area differ',
+  areaConfirmed: 'Where the two areas differ',
   buildTypes: 'What it may become',
   buildType: 'Build type',
   plantedCalendarYear: 'Planted in calendar year',
@@ -34,6 +35,7 @@ export const strings = {
   heading: (first: string, last: string): string => `Landscape plan, ${first} to ${last}`,
   dataOf: (date: string): string => `Campus data of ${date}`,
   chooseCampus: 'Campus',
+  campusSaved: (name: string, moment: string): string => `${name}, saved ${moment}`,
   choosePlan: 'Plan',
   planFrom: {
     solved: (moment: string): string => `Solved ${moment}`,
@@ -117,7 +119,7 @@ export const strings = {
       findOut:
         'Use the year to clear what is listed under “To find out”, then solve again: each answer can free a site.',
       limits:
-        'Nothing is recorded as unknown, so look at the limits under “Plan” for what falls short, then solve again.',
+        'Nothing is recorded as unknown, so money, people or a promise stands against it: “What one more of each would buy”, under “What if”, tells what would help.',
       noCandidate: 'The campus has no candidate site. Add one under “Set-up”, then solve again.',
     },
     facts: (zone: string, type: string, area: string): string =>
@@ -135,7 +137,7 @@ export const strings = {
       `Cost band from ${low} to ${high}, likely ${likely}`,
     gates: 'Before any work starts',
     noGates: 'No open question is recorded. Locate tickets and site walk still come first.',
-    clearedBy: (who: string): string => `Cleared by: ${who}`,
+    clearedBy: (who: string): string => `Cleared by: ${ended(who)}`,
     cautions: 'Cautions',
   },
 
@@ -257,13 +259,13 @@ export const strings = {
   },
 
   promises: {
-    caption: 'What was promised, and how far this plan keeps it',
+    caption:
+      'What was promised, and how far this plan keeps it; the last two columns are for promises of each year',
     name: 'Promise',
     strength: 'Strength',
     status: 'In this plan',
     keptUntil: 'Kept until',
     missed: 'Missed in',
-    notYearly: 'not a yearly promise',
     missedAtOnce: 'missed from the start',
     neverMissed: 'no year',
     none: 'The campus file holds no promise.',
@@ -421,12 +423,13 @@ export const strings = {
     reason: 'Why',
     try: 'See what gives',
     draggedReason: 'Tried out: dragged to this year.',
-    saving: 'Saving the change.',
+    saving: 'Saving the change, then solving.',
     solving: 'Solving again from this plan. This takes a few seconds.',
     solved: 'Solved with the change.',
     noPlan: 'No plan with this change was found.',
     noPlanRemedy:
-      'The time was over before a plan was found. Undo the change, or allow more time under “Solve again”.',
+      'The time was over before a plan was found. That does not mean that there is none: allow a minute, or undo the change.',
+    longer: 'Allow a minute',
     undo: 'Undo the change',
     undone: 'Undone. The plan from before is on the page.',
     keep: 'Keep it: show the new plan',
@@ -545,11 +548,11 @@ export const strings = {
     gateNote: 'What was found',
     clearedBy: 'What clears it, and who decides',
     gatesCaption: 'Screening gates',
-    otherGatesCaption: 'Gates that are not stated, and what measures say beside those that are',
+    otherGatesCaption: 'Gates not on record yet, and what the measures say of those that are',
     measured: 'What the measures say',
-    statedAbove: 'stated above',
+    statedAbove: 'on record above',
     ask: (whom: string): string => `Whom to ask: ${whom}.`,
-    asOf: (date: string): string => `(Number of ${date}.)`,
+    asOf: (date: string): string => `(Rule as of ${date}.)`,
     noGates: 'No screening gate is recorded. Locate and site walk still come first.',
     statuses: { pass: 'passes', fail: 'fails', unknown: 'unknown' },
     gateNames: {
@@ -568,7 +571,7 @@ export const strings = {
     cautions: {
       locate:
         'Have public and campus utilities located and marked before any digging or aeration. A drawn boundary is no locate.',
-      soil: 'A soil result here is a screening, not a clearance. EHS decides what may be eaten.',
+      soil: 'A soil result here is a screening, not a clearance. Environmental health and safety decides what may be eaten.',
       roots:
         'No grade change, tilling or compost within root protection areas; keep chips off the trunks and ask the arborist.',
       estimate:
@@ -606,9 +609,10 @@ export const strings = {
     lead: 'What you type is kept in this browser until it is saved.',
     fieldName: (field: string): string => FIELD_NAMES[field] ?? field,
     anyYear: 'any year',
-    areaConfirmed: 'the stated area holds',
-    areaNotConfirmed: 'the drawn area holds where they differ',
+    areaConfirmed: 'the stated one holds',
+    areaNotConfirmed: 'the drawn one holds',
     facts: 'What is known of the ground',
+    unitTyped: (unit: string): string => (unit === 'share' ? 'as a share: 0.25 is 25%' : unit),
     factsLead: 'Leave a fact empty while it is unknown. Unknown is never taken as zero.',
     gates: 'Screening gates',
     addGate: 'Add a gate',
@@ -653,6 +657,7 @@ export const strings = {
   question: {
     ask: 'Work it out',
     again: 'Work it out again',
+    longer: 'Take two minutes for it',
     asking: 'Waiting for the solver.',
     working: (message: string): string => `Working: ${message}.`,
     progress: 'Share of the answer that is worked out',
@@ -781,6 +786,7 @@ export const strings = {
     oddsSource: 'Source',
     eachYear: ' a year',
     held: 'The same in every future',
+    leftOut: (what: string): string => `Left out: ${what}`,
   },
 
   why: {
@@ -793,7 +799,8 @@ export const strings = {
 
   ranking: {
     lead: (draws: string): string =>
-      `Points weigh what a site is like; gates stand apart, and no score outweighs one. The range of a rank comes from ${draws} draws of plausible weights.`,
+      `Points weigh what a site is like; gates stand apart, and no score outweighs one. ` +
+      `The points are weighed in ${draws} other plausible ways as well: in nine of ten of them the rank lies between the two in brackets, and the share of them that puts a site among the best three is told beside it.`,
     caption: 'Candidates by suitability',
     rank: 'Rank',
     rankBetween: (rank: string, low: string, high: string): string => `${rank} (${low} to ${high})`,
@@ -805,7 +812,7 @@ export const strings = {
     gateStates: { pass: 'pass', fail: 'one fails', unknown: 'one is unknown' },
     planned: 'Prepared in',
     made: 'Made of',
-    open: 'Open',
+    open: 'Its parts',
     contribution: (criterion: string, points: string, most: string): string =>
       `${criterion}: ${points} of ${most} points`,
     contributionUnknown: (criterion: string, most: string): string =>
@@ -867,6 +874,7 @@ export const strings = {
     forward: 'Forward',
     fullScreen: 'Fill the screen',
     years: (sites: string, lastYear: string): string => `${sites} to ${lastYear}`,
+    cost: (range: string): string => `Cost: ${range}.`,
     otherwise: 'What else could be decided',
     givesUp: (what: string): string => `Gives up: ${what}.`,
     unknown: (count: number): string =>
@@ -951,6 +959,7 @@ export const strings = {
     addSiteLead:
       'Area, build type, earliest year, cost and gates are enough to plan with; summer hours follow from the build type. Everything else starts as unknown.',
     id: 'Short name, such as TVU-40',
+    idForm: 'Letters, digits, hyphens, points and underscores, no spaces, at most 60',
     name: 'Name',
     zone: 'Zone',
     area: 'Area, sq\u00a0ft',
@@ -969,7 +978,8 @@ export const strings = {
       passNote: 'Stated to pass when the site was added; put the evidence on record.',
       unknownNote: 'Not looked at yet.',
       clearedBy: {
-        contamination: 'A soil result below the screening level, read by EHS, who decides.',
+        contamination:
+          'A soil result below the screening level, read by environmental health and safety (EHS), who decides.',
         utilities: 'A utility locate, and the campus utility records.',
         construction: 'Facilities planning: no works are expected on the ground.',
         access: 'Grounds: a truck can reach and turn, or the haul is accepted.',

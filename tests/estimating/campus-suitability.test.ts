@@ -86,8 +86,8 @@ describe('a site', () => {
     expect(score!.value).toBeCloseTo(total, 9);
     expect(ranks.map(({ name, unit }) => [name, unit])).toEqual([
       ['rank, an unknown fact counting half', 'of 4'],
-      ['rank, better in 5 % of draws', 'of 4'],
-      ['rank, worse in 5 % of draws', 'of 4'],
+      ['rank, better in 1 of 20 draws', 'of 4'],
+      ['rank, worse in 1 of 20 draws', 'of 4'],
       ['share of draws among the best three', 'share'],
     ]);
     const { rank } = suited(campus, 'S-1');

@@ -19,7 +19,7 @@ describe('slope', () => {
 
   test('fails above the limit only', () => {
     expect([12, 12.1].map((slope) => at(known(slope)).status)).toEqual(['pass', 'fail']);
-    expect(at(known(14)).note).toBe('Slope 14 % (limit 12 %).');
+    expect(at(known(14)).note).toBe('Slope 14% (limit 12%).');
     expect(at(UNKNOWN)).toMatchObject({
       kind: 'slope',
       status: 'unknown',

@@ -177,11 +177,11 @@ describe('construction', () => {
       'unknown',
       'pass',
     ]);
-    expect(at(2031).note).toBe('Tunnel renewal is 70 % certain for fiscal years 2031 to 2032.');
+    expect(at(2031).note).toBe('Tunnel renewal is 70% certain for fiscal years 2031 to 2032.');
     expectHelp(at(2031));
     expect(at(2029)).toMatchObject({
       kind: 'construction',
-      note: 'No works on the site in these years.',
+      note: 'No works on the site in fiscal year 2029. In other years: Tunnel renewal in fiscal years 2031 to 2032.',
     });
   });
 
@@ -228,15 +228,15 @@ describe('root protection', () => {
     expect(at(known(0.25)).status).toBe('pass');
     expect(at(known(0.31))).toMatchObject({
       status: 'unknown',
-      note: '31 % of the site lies in root protection.',
+      note: '31% of the site lies in root protection.',
     });
     expect(at(known(0.31), known(true))).toMatchObject({
       status: 'pass',
-      note: '31 % of the site lies in root protection. An arborist agreed.',
+      note: '31% of the site lies in root protection. An arborist agreed.',
     });
     expect(at(known(0.31), known(false))).toMatchObject({
       status: 'fail',
-      note: '31 % of the site lies in root protection. An arborist refused.',
+      note: '31% of the site lies in root protection. An arborist refused.',
     });
     for (const gate of [at(UNKNOWN), at(known(0.31)), at(known(0.31), known(false))])
       expectHelp(gate);

@@ -216,7 +216,7 @@ describe('a site’s whole build-up', () => {
 
   test('food is bed, yield, bearing and losses', () => {
     const { shares } = buildType(campus, type);
-    const food = node(whole, 'food from annual-bed, year 10');
+    const food = node(whole, 'food from annual beds, year 10');
     const bearing = campus.care['annual-bed'].bearing.at(-1)!;
     expect(food.value).toBeCloseTo(
       site.areaSqFt * shares['annual-bed'] * 0.45 * bearing * 0.825,

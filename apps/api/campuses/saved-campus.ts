@@ -1,3 +1,4 @@
+import type { Problem } from '#domain/problem.js';
 import type { CampusSummary } from '#planning/ports/campus-store.js';
 import type { SaveOutcome } from '#planning/use-cases/save-campus.js';
 import { ProblemError } from '../problems/problem-error.js';
@@ -30,6 +31,8 @@ export function campusAddress({ id }: Pick<CampusSummary, 'id'>): string {
   return `/api/campuses/${id}`;
 }
 
-export function countOf(problems: readonly unknown[]): string {
-  return problems.length === 1 ? 'One problem was found.' : `${problems.length} problems found.`;
+/** How many errors were found; what is only to be looked at keeps nothing from being saved. */
+export function countOf(problems: readonly Pick<Problem, 'severity'>[]): string {
+  const errors = problems.filter(({ severity }) => severity === 'error').length;
+  return errors === 1 ? 'One error was found.' : `${errors} errors were found.`;
 }

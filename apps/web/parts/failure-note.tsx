@@ -1,7 +1,14 @@
 import type { ReactNode } from 'react';
+import type { Problem } from '../api.js';
 import type { Failure } from '../state/use-loaded.js';
 import { strings } from '../strings.data.js';
 import { ProblemList } from './problem-list.js';
+
+/** What stands against it; where that is an error, what is only to be looked at says nothing of it. */
+function reasons(problems: readonly Problem[]): readonly Problem[] {
+  const errors = problems.filter(({ severity }) => severity === 'error');
+  return errors.length > 0 ? errors : problems;
+}
 
 /** Why something could not be loaded or saved, and what to do. */
 export function FailureNote({ failure }: { readonly failure: Failure }): ReactNode {
@@ -19,7 +26,7 @@ export function FailureNote({ failure }: { readonly failure: Failure }): ReactNo
       <p>
         <strong>{failure.title}.</strong> {failure.detail}
       </p>
-      <ProblemList problems={failure.problems} />
+      <ProblemList problems={reasons(failure.problems)} />
     </div>
   );
 }

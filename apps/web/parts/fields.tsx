@@ -5,15 +5,19 @@ interface FieldProps {
   readonly value: string;
   readonly onText: (text: string) => void;
   readonly need?: 'required' | 'optional';
+  /** What the text must look like, as a regular expression, and the same in words. */
+  readonly form?: { readonly pattern: string; readonly words: string };
 }
 
 /** One line of text under its label. */
-export function TextField({ label, value, onText, need }: FieldProps): ReactNode {
+export function TextField({ label, value, onText, need, form }: FieldProps): ReactNode {
   return (
     <label className="field stacked">
       {label}
       <input
         required={need === 'required'}
+        pattern={form?.pattern}
+        title={form?.words}
         value={value}
         onChange={(event) => onText(event.target.value)}
       />

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Made } from '#explain/questions/common/asked.js';
 import type { Explanation, Question } from '../api.js';
+import { withoutCapital } from '../format/without-capital.js';
 import { useQuestion } from '../state/use-question.js';
 import { strings } from '../strings.data.js';
 import { FailureNote } from './failure-note.js';
@@ -12,7 +13,12 @@ const words = strings.question;
 export interface Answer {
   readonly headline: string;
   readonly made?: Made;
+  /** What an answer from samples left out, sentence by sentence. */
+  readonly leftOut?: readonly string[];
 }
+
+/** Time for what the usual time was too short for. */
+const LONGER_SECONDS = 120;
 
 interface QuestionSectionProps<Given extends Answer> {
   readonly id: string;
@@ -63,14 +69,25 @@ export function QuestionSection<Given extends Answer>(
         </>
       )}
       {!isOpen && (
-        <button type="button" onClick={ask}>
-          {asked === null ? words.ask : words.again}
-        </button>
+        <div className="form-buttons">
+          <button type="button" onClick={() => ask()}>
+            {asked === null ? words.ask : words.again}
+          </button>
+          {answer !== null && isCutShort(answer) && (
+            <button type="button" onClick={() => ask(LONGER_SECONDS)}>
+              {words.longer}
+            </button>
+          )}
+        </div>
       )}
     </Section>
   );
 }
 
+function isCutShort({ made, leftOut }: Answer): boolean {
+  return (made?.skipped.length ?? 0) > 0 || (leftOut?.length ?? 0) > 0;
+}
+
 function progressInWords({ progress }: Explanation): string {
-  return progress === null ? words.asking : words.working(progress.message);
+  return progress === null ? words.asking : words.working(withoutCapital(progress.message));
 }

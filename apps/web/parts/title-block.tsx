@@ -1,4 +1,5 @@
 import type { ReactNode } from 'react';
+import type { CampusSummary } from '../api.js';
 import { dateInWords, momentInWords } from '../format/numbers.js';
 import type { Address } from '../state/address.js';
 import type { DeskContent } from '../state/desk-content.js';
@@ -49,7 +50,7 @@ function Choosers({ content, goTo }: ChoosersProps): ReactNode {
         <Chooser
           label={strings.chooseCampus}
           value={campus.id}
-          options={campuses.map(({ id, name }) => [id, name])}
+          options={campusOptions(campuses)}
           onChoose={(campusId) => goTo({ campusId, planId: null, siteId: null })}
         />
       )}
@@ -66,6 +67,16 @@ function Choosers({ content, goTo }: ChoosersProps): ReactNode {
       )}
     </div>
   );
+}
+
+/** Campuses by name; those that share one are told apart by when they were saved last. */
+function campusOptions(campuses: readonly CampusSummary[]): readonly (readonly [string, string])[] {
+  const isShared = (name: string): boolean =>
+    campuses.filter((other) => other.name === name).length > 1;
+  return campuses.map(({ id, name, savedAt }) => [
+    id,
+    isShared(name) ? strings.campusSaved(name, momentInWords(savedAt)) : name,
+  ]);
 }
 
 interface ChooserProps {

@@ -16,7 +16,7 @@ const columns: readonly Column[] = [
   { head: words.area, kind: 'number' },
   { head: words.cost, kind: 'number' },
   { head: words.planting, kind: 'text' },
-  { head: words.change, kind: 'text' },
+  { head: words.change, kind: 'plain' },
 ];
 
 /** Every site of every year, and the years that hold none. */

@@ -39,7 +39,7 @@ export function Promises({ overview }: { readonly overview: PlanOverview }): Rea
 }
 
 function keptUntil({ keptUntil: year, missedYears }: PromiseRow): string {
-  return year ?? (missedYears.length === 0 ? words.notYearly : words.missedAtOnce);
+  return year ?? (missedYears.length === 0 ? '' : words.missedAtOnce);
 }
 
 /** Nothing for a promise of no years: whether it is missed stands beside it. */

@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import type { PlanOverview } from '#explain/overview/plan-overview.js';
+import { ended } from '../format/ended.js';
 import { DataTable, type Column } from '../parts/data-table.js';
 import { Section } from '../parts/section.js';
 import { strings } from '../strings.data.js';
@@ -20,7 +21,7 @@ export function Unknowns({ overview }: { readonly overview: PlanOverview }): Rea
     cells: [
       [unknown.site, unknown.name].filter(Boolean).join(' ') || words.ofCampus,
       unknown.what,
-      unknown.clearedBy,
+      ended(unknown.clearedBy),
       unknown.consequence,
     ],
   }));

@@ -42,7 +42,7 @@ export function YearStrip({ overview, onMove }: YearStripProps): ReactNode {
           <Legend id={id} items={stripKey(id)} />
         </figcaption>
       </figure>
-      <p className="quiet no-print">{words.drag}</p>
+      {overview.totals.sitesBuilt > 0 && <p className="quiet no-print">{words.drag}</p>}
       <details>
         <summary>{words.tableSummary}</summary>
         <DataTable

@@ -8,7 +8,8 @@ export interface QuestionControl {
   /** The newest time that it was asked of the plan; null: never. */
   readonly asked: Explanation | null;
   readonly failure: Failure | null;
-  readonly ask: () => void;
+  /** Asks it, to be answered in so many seconds; in the usual time where none are given. */
+  readonly ask: (seconds?: number) => void;
 }
 
 /** Asks one question of a plan, follows the answer, and finds one that was given before. */
@@ -38,10 +39,13 @@ export function useQuestion(planId: string, question: Question): QuestionControl
     return () => clearInterval(timer);
   }, [openId, fail]);
 
-  const ask = useCallback(() => {
-    setFailure(null);
-    api.ask(planId, JSON.parse(key) as Question).then(setAsked, fail);
-  }, [planId, key, fail]);
+  const ask = useCallback(
+    (seconds?: number) => {
+      setFailure(null);
+      api.ask(planId, JSON.parse(key) as Question, seconds).then(setAsked, fail);
+    },
+    [planId, key, fail],
+  );
 
   return { asked, failure, ask };
 }

@@ -37,10 +37,17 @@ export function constructionGate(test: ConstructionTest): GateResult {
   }
   const unsure = near[0];
   if (unsure) {
-    const note = `${unsure.name} is ${unsure.certaintyPercent} % certain for fiscal years ${unsure.from} to ${unsure.to}.`;
+    const note = `${unsure.name} is ${unsure.certaintyPercent}% certain for fiscal years ${unsure.from} to ${unsure.to}.`;
     return unknown(FRAME, note, 'A confirmed schedule and footprint.');
   }
-  return passed(FRAME, 'No works on the site in these years.');
+  return passed(FRAME, noWorks(test));
+}
+
+function noWorks({ buildYear, works, overlapLimit }: ConstructionTest): string {
+  const other = works.filter(({ overlapShare }) => overlapShare > overlapLimit);
+  const none = `No works on the site in fiscal year ${buildYear}.`;
+  const elsewhen = other.map(({ name, from, to }) => `${name} in fiscal years ${from} to ${to}`);
+  return other.length === 0 ? none : `${none} In other years: ${elsewhen.join('; ')}.`;
 }
 
 export interface Stranding {

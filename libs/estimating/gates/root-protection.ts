@@ -21,7 +21,7 @@ export function rootProtectionGate({
   if (!protectedShare.known) {
     return unknown(FRAME, 'Trees are not measured.', 'Trunk diameters and positions of all trees.');
   }
-  const note = `${Math.round(protectedShare.value * 100)} % of the site lies in root protection.`;
+  const note = `${Math.round(protectedShare.value * 100)}% of the site lies in root protection.`;
   if (protectedShare.value <= limitShare) return passed(FRAME, note, KEEP);
   if (!arboristAgreed.known) return unknown(FRAME, note, 'An arborist’s review on site.');
   return arboristAgreed.value

@@ -13,7 +13,7 @@ const FRAME: GateFrame = { kind: 'slope', ask: 'campus civil engineer' };
 export function slopeGate({ slopePercent, limitPercent }: SlopeTest): GateResult {
   if (!slopePercent.known)
     return unknown(FRAME, 'Slope is not measured.', 'A level or survey on site.');
-  const note = `Slope ${slopePercent.value} % (limit ${limitPercent} %).`;
+  const note = `Slope ${slopePercent.value}% (limit ${limitPercent}%).`;
   return slopePercent.value > limitPercent
     ? failed(FRAME, note, 'Terraces or erosion control designed by an engineer, or meadow by seed.')
     : passed(FRAME, note);

@@ -16,6 +16,8 @@ export interface FoodNodes {
   readonly overrides: Overrides;
 }
 
+const BEARERS = { 'annual-bed': 'annual beds', woody: 'woody plants' } as const;
+
 /** Pounds of food a year of age brings, by component that bears. */
 export function foodNodes({ areas, care, overrides }: FoodNodes, age: number): ExplainedNode[] {
   const losses = coefficientNode('yield.losses', overrides);
@@ -25,7 +27,7 @@ export function foodNodes({ areas, care, overrides }: FoodNodes, age: number): E
       const rate = coefficientNode(`yield.${component}`, overrides);
       const bearing = bearingAt(care[component].bearing, age);
       return explained({
-        name: `food from ${component}, year ${age}`,
+        name: `food from ${BEARERS[component]}, year ${age}`,
         value: harvestPounds({
           bedSqFt: areas[component],
           poundsPerSqFt: rate.value ?? 0,

@@ -35,8 +35,8 @@ export function suitabilityNodes(campus: Campus, of: SiteSuitability): Explained
     ...(isOpen ? [bound('least suitability', score.least)] : []),
     ...(isOpen ? [bound('most suitability', score.most)] : []),
     rankNode('rank, an unknown fact counting half', rank.statedRank),
-    rankNode('rank, better in 5 % of draws', rank.low),
-    rankNode('rank, worse in 5 % of draws', rank.high),
+    rankNode('rank, better in 1 of 20 draws', rank.low),
+    rankNode('rank, worse in 1 of 20 draws', rank.high),
     rankNode('share of draws among the best three', rank.topThree, 'share'),
   ];
 }

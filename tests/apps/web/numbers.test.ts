@@ -7,6 +7,8 @@ import {
   gapPercent,
   wholeNumber,
 } from '#apps/web/format/numbers.js';
+import { ended } from '#apps/web/format/ended.js';
+import { withoutCapital } from '#apps/web/format/without-capital.js';
 
 test('dollars are not shown finer than they are known', () => {
   expect(dollars(0)).toBe('$0');
@@ -39,4 +41,15 @@ test('counts agree with their noun', () => {
 test('a date stays the day it names, wherever the reader is', () => {
   expect(dateInWords('2027-07-01')).toBe('July 1, 2027');
   expect(dateInWords('spring 2027')).toBe('spring 2027');
+});
+
+test('a text becomes a sentence, and goes on within one, without harm to names', () => {
+  expect(['A drawn line is no locate', 'Done.', ''].map(ended)).toEqual([
+    'A drawn line is no locate.',
+    'Done.',
+    '',
+  ]);
+  expect(
+    ['Seeing how far', 'TVU-03 forced', 'FY28 alone', 'futures met'].map(withoutCapital),
+  ).toEqual(['seeing how far', 'TVU-03 forced', 'FY28 alone', 'futures met']);
 });

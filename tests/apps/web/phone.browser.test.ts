@@ -21,7 +21,7 @@ test('the walk: a site is found, its open gates are read, a value is noted and k
   await at.page.getByLabel('Find').fill('dock');
   await at.page.getByRole('button', { name: 'S-4 Dock Green' }).click();
   await at.page.getByRole('heading', { level: 2, name: 'S-4 Dock Green' }).waitFor();
-  await at.page.getByRole('table', { name: /^Gates that are not stated/ }).waitFor();
+  await at.page.getByRole('table', { name: /^Gates not on record yet/ }).waitFor();
   expect(await at.page.evaluate(sideways)).toEqual([]);
   const gates = at.page.getByRole('table', { name: 'Screening gates' });
   expect(await gates.getByRole('row').first().getByRole('columnheader').count()).toBe(4);
@@ -39,6 +39,25 @@ test('the walk: a site is found, its open gates are read, a value is noted and k
   expect(sites.find(({ id }) => id === 'S-4')?.facts).toMatchObject({ ph: 6.9, slopePercent: 2 });
 });
 
+test('a form holds a site whose name is longer than the screen is wide', async () => {
+  for (const [view, form] of [
+    ['next', '.decision-form'],
+    ['plan', '.change-form'],
+  ] as const) {
+    await openOnPhone(`/?view=${view}`);
+    await at.page.locator(form).waitFor();
+    await at.page.evaluate(
+      `document.querySelector('${form} option').textContent = 'A long name of a site '.repeat(5)`,
+    );
+    expect(await at.page.evaluate(sideways)).toEqual([]);
+    const right = await at.page.evaluate(
+      `Math.max(...[...document.querySelectorAll('${form} :is(input, select, textarea)')]
+        .map((one) => one.getBoundingClientRect().right))`,
+    );
+    expect(right).toBeLessThanOrEqual(phone.width);
+  }
+});
+
 test.each(['plan', 'next', 'what-if', 'set-up'])(
   'tables of words in the view "%s" are lists that fit, each cell under the name of its column',
   async (view) => {
@@ -54,8 +73,9 @@ test.each(['plan', 'next', 'what-if', 'set-up'])(
       .first()
       .evaluate((box) => ({
         heads: [...box.querySelectorAll('thead th')].map((head) => head.textContent),
-        cells: [...box.querySelectorAll('tbody tr:first-child td:not(:empty)')].map((cell) =>
-          getComputedStyle(cell, '::before').content.replaceAll('"', '').replace(/: ?$/, ''),
+        cells: [...box.querySelectorAll('tbody tr:first-child td:not(:empty, .is-plain)')].map(
+          (cell) =>
+            getComputedStyle(cell, '::before').content.replaceAll('"', '').replace(/: ?$/, ''),
         ),
       }));
     expect(names.cells.length).toBeGreaterThan(0);

@@ -103,6 +103,11 @@ test('an answer that was given before is there without asking, and a failure say
   await page.reload();
   await section.getByText(answer.headline).waitFor();
   await section.getByRole('button', { name: 'Work it out again' }).waitFor();
+
+  // It left something out, so more time is offered; the api is told how much.
+  const asked = page.waitForRequest((request) => request.method() === 'POST');
+  await section.getByRole('button', { name: 'Take two minutes for it' }).click();
+  expect((await asked).postDataJSON()).toMatchObject({ seconds: 120 });
 });
 
 test('other futures: bands of care and of promises, with tables that say what sampling leaves open', async () => {

@@ -1,7 +1,8 @@
-import type { ReactNode } from 'react';
+import { useId, type ReactNode } from 'react';
 import type { PlanOverview } from '#explain/overview/plan-overview.js';
-import { CareFigure } from '../../charts/care-figure.js';
+import { CareFigure, careSpec } from '../../charts/care-figure.js';
 import { careRows, seasonNames, shortIn } from '../../charts/care-rows.js';
+import { Legend, stackKey, stripKey } from '../../charts/legend.js';
 import { StripFigure } from '../../charts/strip-figure.js';
 import { capitalized, counted, dollars } from '../../format/numbers.js';
 import { remedyWithoutSite } from '../../format/remedy-without-site.js';
@@ -26,7 +27,7 @@ export function slidesOf(overview: PlanOverview): readonly Slide[] {
     },
     {
       title: words.years(counted(totals.sitesBuilt, 'site', 'sites'), overview.lastYear),
-      body: <StripFigure overview={overview} />,
+      body: <Strip overview={overview} />,
     },
     {
       title: headline.firstLimit,
@@ -34,7 +35,14 @@ export function slidesOf(overview: PlanOverview): readonly Slide[] {
     },
     {
       title: headline.promise,
-      body: <Lines lines={promises.map(({ name, sentence }) => [name, sentence])} />,
+      body: (
+        <Lines
+          lines={promises.map(({ name, status, sentence }) => [
+            name,
+            `${capitalized(status)}. ${sentence}`,
+          ])}
+        />
+      ),
     },
     { title: words.otherwise, body: <Otherwise overview={overview} /> },
     {
@@ -71,7 +79,7 @@ function Reasons({ overview }: { readonly overview: PlanOverview }): ReactNode {
     <>
       <Lines lines={site.reasons.slice(0, 4).map(({ sentence }) => ['', sentence])} />
       <p>
-        {strings.next.costRange(dollars(site.cost.low), dollars(site.cost.high))}.{' '}
+        {words.cost(strings.next.costRange(dollars(site.cost.low), dollars(site.cost.high)))}{' '}
         {strings.next.costClass}
       </p>
     </>
@@ -84,12 +92,29 @@ interface CareProps {
 }
 
 function Care({ overview, season }: CareProps): ReactNode {
+  const id = useId();
+  const rows = careRows(overview, season);
+  const name = capitalized(season);
   return (
-    <CareFigure
-      name={capitalized(season)}
-      rows={careRows(overview, season)}
-      shortIn={shortIn(overview, season)?.label ?? null}
-    />
+    <figure>
+      <h3>{strings.care.title(name)}</h3>
+      <CareFigure name={name} rows={rows} shortIn={shortIn(overview, season)?.label ?? null} />
+      <figcaption>
+        <Legend id={id} items={stackKey(careSpec, id)} />
+      </figcaption>
+    </figure>
+  );
+}
+
+function Strip({ overview }: { readonly overview: PlanOverview }): ReactNode {
+  const id = useId();
+  return (
+    <figure>
+      <StripFigure overview={overview} />
+      <figcaption>
+        <Legend id={id} items={stripKey(id)} />
+      </figcaption>
+    </figure>
   );
 }
 

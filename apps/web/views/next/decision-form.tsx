@@ -24,10 +24,10 @@ const verdicts = (['approved', 'put off', 'refused'] as const).map(
 /** The words of a decision; an approval needs a name and a reason. */
 export function DecisionForm(props: DecisionFormProps): ReactNode {
   const { next, others, kept, isSaving, onKeep, onRecord } = props;
-  const [first] = next.sites;
+  const first = next.sites[0]?.site ?? others[0]?.[0];
   if (first === undefined) return <p>{strings.next.none(next.year)}</p>;
   const decision: NewDecision = kept ?? {
-    ...{ site: first.site, year: next.year, verdict: 'approved' },
+    ...{ site: first, year: next.year, verdict: 'approved' },
     ...{ decidedBy: '', reason: '', dissent: '' },
   };
   const change = (part: Partial<NewDecision>): void => onKeep({ ...decision, ...part });

@@ -55,7 +55,7 @@ const columns: readonly Column[] = [
   { head: words.topThree, kind: 'number' },
   { head: words.gates, kind: 'text' },
   { head: words.planned, kind: 'text' },
-  { head: words.made, kind: 'words' },
+  { head: words.made, kind: 'plain' },
 ];
 
 function ranked(sites: readonly SiteSuitability[]): readonly SiteSuitability[] {

@@ -11,14 +11,17 @@ export interface PlanChange {
   readonly after: string;
 }
 
-/** What gives when one plan takes the place of another: sites, promises, limits, people, money. */
+/**
+ * What gives when one plan takes the place of another: promises, limits, money and people first, then
+ * the sites, of which one change can move most.
+ */
 export function planChanges(before: PlanOverview, after: PlanOverview): readonly PlanChange[] {
   return [
-    ...differing(siteYears(before), siteYears(after), words.notBuilt),
     ...differing(promises(before), promises(after), words.noSuch),
     ...differing(limits(before), limits(after), words.noSuch),
     ...differing(sums(before), sums(after), words.noSuch),
     ...differing(asksAndLapses(before), asksAndLapses(after), words.none),
+    ...differing(siteYears(before), siteYears(after), words.notBuilt),
   ];
 }
 

@@ -18,7 +18,7 @@ interface TrialResultProps {
 
 /** How a trial stands: running, what gives, or what stands against it. */
 export function TrialResult({ control, onKeep }: TrialResultProps): ReactNode {
-  const { trial, before, canUndo, stop, undo } = control;
+  const { trial, before, canUndo, stop, longer, undo } = control;
   const place = useRef<HTMLDivElement>(null);
   useKeptFocus(place, trial.kind);
   const isRunning = trial.kind === 'solving' || trial.kind === 'saving';
@@ -32,7 +32,13 @@ export function TrialResult({ control, onKeep }: TrialResultProps): ReactNode {
         </button>
       )}
       {trial.kind === 'solved' && (
-        <Gives before={before} after={trial.after} solve={trial.solve} onKeep={onKeep} />
+        <Gives
+          before={before}
+          after={trial.after}
+          solve={trial.solve}
+          onKeep={onKeep}
+          onLonger={longer}
+        />
       )}
       {canUndo && !isRunning && (
         <button type="button" onClick={undo}>
@@ -64,6 +70,7 @@ interface GivesProps {
   readonly after: PlanOverview | null;
   readonly solve: Solve;
   readonly onKeep: (planId: string) => void;
+  readonly onLonger: () => void;
 }
 
 const columns: readonly Column[] = [
@@ -72,7 +79,7 @@ const columns: readonly Column[] = [
   { head: strings.changes.after, kind: 'words' },
 ];
 
-function Gives({ before, after, solve, onKeep }: GivesProps): ReactNode {
+function Gives({ before, after, solve, onKeep, onLonger }: GivesProps): ReactNode {
   const { planId } = solve;
   if (solve.ending === 'no-plan') return <Conflict solve={solve} />;
   if (solve.problem !== null) {
@@ -82,7 +89,16 @@ function Gives({ before, after, solve, onKeep }: GivesProps): ReactNode {
       </p>
     );
   }
-  if (after === null || planId === null) return <p>{words.noPlanRemedy}</p>;
+  if (after === null || planId === null) {
+    return (
+      <>
+        <p>{words.noPlanRemedy}</p>
+        <button type="button" className="primary" onClick={onLonger}>
+          {words.longer}
+        </button>{' '}
+      </>
+    );
+  }
   const changes = planChanges(before, after);
   return (
     <>

@@ -9,6 +9,9 @@ import { watchSolve } from '../../state/watch-solve.js';
 /** Seconds that a re-solve from the plan on the desk may take. */
 const TRIAL_SECONDS = 6;
 
+/** Seconds for one that found no plan in that time. */
+const LONGER_SECONDS = 60;
+
 /** A change by hand as it is tried out. */
 export type Trial =
   | { readonly kind: 'none' }
@@ -25,6 +28,8 @@ export interface TrialControl {
   readonly canUndo: boolean;
   readonly start: (site: string, placements: readonly HandPlacement[]) => void;
   readonly stop: () => void;
+  /** Solves once more with what was changed, and takes longer. */
+  readonly longer: () => void;
   readonly undo: () => void;
   /** The trial is over; it can still be undone. */
   readonly settle: () => void;
@@ -56,6 +61,8 @@ export function useTrial({ campus, plan, overview }: PlanContent): TrialControl 
     });
   }, []);
 
+  const fail = useFail(setTrial);
+
   const start = useCallback(
     (site: string, placements: readonly HandPlacement[]) => {
       const act = async (): Promise<void> => {
@@ -69,29 +76,57 @@ export function useTrial({ campus, plan, overview }: PlanContent): TrialControl 
       };
       setTrial({ kind: 'saving' });
       setBefore(overview);
-      act().catch((error: unknown) => setTrial({ kind: 'failed', failure: failureOf(error) }));
+      act().catch(fail);
     },
-    [campus, plan, overview, follow, refresh, setUndoable],
+    [campus, plan, overview, fail, follow, refresh, setUndoable],
   );
 
   const undo = useCallback(() => {
     if (undoable === null) return;
     const { site, version, before, planId } = undoable;
     stopWatching.current();
-    api.placeByHand({ id: campus.id, site }, { basedOn: version, handPlacements: before }).then(
-      () => {
+    api
+      .placeByHand({ id: campus.id, site }, { basedOn: version, handPlacements: before })
+      .then(() => {
         setUndoable(null);
         setTrial({ kind: 'undone' });
         goTo({ planId });
         refresh();
-      },
-      (error: unknown) => setTrial({ kind: 'failed', failure: failureOf(error) }),
-    );
-  }, [campus.id, undoable, setUndoable, goTo, refresh]);
+      }, fail);
+  }, [campus.id, undoable, setUndoable, goTo, fail, refresh]);
 
   const stop = useStop(trial, setTrial);
+  const longer = useLonger({ campusId: campus.id, planId: plan.id, tell: setTrial, follow, fail });
   const settle = useCallback(() => setTrial({ kind: 'none' }), []);
-  return { trial, before, canUndo: undoable !== null, start, stop, undo, settle };
+  return { trial, before, canUndo: undoable !== null, start, stop, longer, undo, settle };
+}
+
+/** Loads the campus anew, too: where it was another's change, the next try builds on that. */
+function useFail(tell: (trial: Trial) => void): (error: unknown) => void {
+  const { refresh } = useDeskState();
+  return useCallback(
+    (error: unknown) => {
+      tell({ kind: 'failed', failure: failureOf(error) });
+      refresh();
+    },
+    [tell, refresh],
+  );
+}
+
+interface Longer {
+  readonly campusId: string;
+  readonly planId: string;
+  readonly tell: (trial: Trial) => void;
+  readonly follow: (solve: Solve) => void;
+  readonly fail: (error: unknown) => void;
+}
+
+function useLonger({ campusId, planId, tell, follow, fail }: Longer): () => void {
+  return useCallback(() => {
+    tell({ kind: 'saving' });
+    const wish = { seconds: LONGER_SECONDS, startFromPlan: planId };
+    api.startSolve(campusId, wish).then(follow, fail);
+  }, [campusId, planId, tell, follow, fail]);
 }
 
 function useStop(trial: Trial, tell: (trial: Trial) => void): () => void {

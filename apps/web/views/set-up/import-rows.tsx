@@ -9,7 +9,7 @@ const columns: readonly Column[] = [
   { head: words.importPlace, kind: 'text' },
   { head: words.importRecord, kind: 'name' },
   { head: words.importOutcome, kind: 'text' },
-  { head: words.importDetail, kind: 'words' },
+  { head: words.importDetail, kind: 'plain' },
 ];
 
 /** Each row of an imported file: what it would do, or what to mend. Rows to be mended come first. */

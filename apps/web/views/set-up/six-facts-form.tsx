@@ -17,6 +17,9 @@ interface SixFactsFormProps {
 
 const gates = FIRST_GATES.map((kind) => [kind, strings.record.gateNames[kind]] as const);
 
+/** As the api takes it; a hyphen stands escaped, as patterns of a browser want it. */
+const idForm = { pattern: String.raw`[A-Za-z0-9][A-Za-z0-9._\-]{0,59}`, words: words.idForm };
+
 /** Six facts of a site; summer hours and cost follow from the build type until they are known better. */
 export function SixFactsForm(props: SixFactsFormProps): ReactNode {
   const { file, facts, isSaving, onFacts, onSave } = props;
@@ -59,7 +62,7 @@ function Facts({ file, facts, onFacts }: Pick<SixFactsFormProps, 'file' | 'facts
   const years = yearsOf(file).map((year) => [year, shortYear(year)] as const);
   return (
     <div className="field-grid">
-      <TextField label={words.id} {...field('id')} />
+      <TextField label={words.id} form={idForm} {...field('id')} />
       <TextField label={words.name} {...field('name')} />
       <ChoiceField
         label={words.zone}

@@ -119,7 +119,7 @@ const ListRow = memo(function ListRow({ row, state, onSelect }: ListRowProps): R
       <td className="is-text">{plannedInWords(row)}</td>
       <td className="is-number">{wholeNumber(row.areaSqFt)}</td>
       <td className="is-number">{row.cost === null ? '' : dollars(row.cost.likely)}</td>
-      <td className="is-number">{row.unknownGates === 0 ? '' : wholeNumber(row.unknownGates)}</td>
+      <td className="is-number">{wholeNumber(row.unknownGates)}</td>
     </tr>
   );
 });

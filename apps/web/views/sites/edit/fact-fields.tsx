@@ -13,7 +13,7 @@ export function FactFields({ fields, set }: FieldGroupProps): ReactNode {
       <div className="field-grid">
         {Object.entries(strings.record.factNames).map(([key, { name, unit }]) => {
           const field = `facts.${key}`;
-          const label = unit === '' || unit === 'share' ? name : `${name}, ${unit}`;
+          const label = unit === '' ? name : `${name}, ${words.unitTyped(unit)}`;
           return (
             <label key={key} className="field stacked">
               {label}

@@ -135,7 +135,7 @@ function Estimate({ estimate }: { readonly estimate: TypeEstimate }): ReactNode 
       )}
       <div className="estimate">
         {sections.map((section) => (
-          <div key={section}>
+          <div key={section} className={`is-${section}`}>
             <h4>{words.estimateSections[section]}</h4>
             <EstimateTree nodes={estimate.sections[section]} />
           </div>

@@ -43,7 +43,7 @@ function Futures({ answer }: { readonly answer: FuturesAnswer }): ReactNode {
           <li key={line}>{line}</li>
         ))}
       </ul>
-      {leftOut.length > 0 && <p>{strings.question.skipped(leftOut.join(' '))}</p>}
+      {leftOut.length > 0 && <p className="quiet">{words.leftOut(leftOut.join(' '))}</p>}
     </>
   );
 }
