@@ -60,7 +60,7 @@ describe.each(programs)('$name', (of) => {
     if (optimum.kind !== 'optimal') return expect.fail('the program has no plan');
     for (const random of [undefined, seededRandom(of.seed)]) {
       const on = diveColumns(made);
-      const values = withOpen(solver, { ...opened, model: made.model }, (lp) =>
+      const dived = withOpen(solver, { ...opened, model: made.model }, (lp) =>
         dive(lp, {
           ...on,
           sign: 1,
@@ -70,7 +70,8 @@ describe.each(programs)('$name', (of) => {
           done: () => false,
         }),
       );
-      if (!values) return expect.fail('the dive came to nothing');
+      if (!dived) return expect.fail('the dive came to nothing');
+      const { values } = dived;
       expect(on.people.every((column) => isWhole(values[column]))).toBe(true);
       if (!on.lives.every((column) => isWhole(values[column]))) continue;
       const whole = solver.solve(heldAt(made, values), { limits: {}, seed: 1 });

@@ -1,6 +1,7 @@
 import { yearIndexOf } from '#domain/calendar.js';
 import { placementKey, type Decisions } from '#domain/plan.js';
 import type { Lifecycle } from '#rules/columns.js';
+import { hireAs } from '../search/state-of.js';
 import { emptyState, type SearchState } from '../search/state.js';
 import type { Tables } from '../search/tables.js';
 import { mustHave } from './musts.js';
@@ -10,9 +11,16 @@ import { isServed, placeFirst } from './try-life.js';
  * As much of an earlier plan as this campus admits: what is fixed or promised by name first, in the
  * life nearest to the earlier one, then every earlier site in the order of its year. Where a site no
  * longer fits its year, the nearest other lives of it are tried. `undefined` where nothing is served.
+ *
+ * @param people hired only where hours lack, or to begin with those of the earlier plan
  */
-export function adopt(tables: Tables, earlier: Decisions): SearchState | undefined {
+export function adopt(
+  tables: Tables,
+  earlier: Decisions,
+  people: 'as needed' | 'as there' = 'as needed',
+): SearchState | undefined {
   const state = emptyState(tables);
+  if (people === 'as there') hireAs(state, earlier);
   if (!isServed(state)) return undefined;
   const { campus, lifecycles } = tables.ground;
   const yearOf = new Map(

@@ -50,6 +50,15 @@ type Range = readonly [lower: number, upper: number];
 interface Point {
   readonly worth: number;
   readonly values: Float64Array;
+  /** Reduced costs, one for each column. */
+  readonly costs: Float64Array;
+}
+
+export interface Dived {
+  /** The last point that was reached: people and most lives are whole, unless it was cut short. */
+  readonly values: Float64Array;
+  /** Reduced costs where people were whole and lives were not. */
+  readonly costs: Float64Array;
 }
 
 /**
@@ -57,10 +66,9 @@ interface Point {
  * side that costs less, since what fractions of them pay for is lost later; then lives, the largest share first.
  *
  * @param lp a relaxation whose bounds change
- * @returns the last point that was reached: people and most lives are whole, unless it was cut short;
- *   `undefined` where there is none
+ * @returns `undefined` where no point was reached
  */
-export function dive(lp: OpenRelaxation, of: Diving): Float64Array | undefined {
+export function dive(lp: OpenRelaxation, of: Diving): Dived | undefined {
   return new Dive(lp, of).run();
 }
 
@@ -70,10 +78,10 @@ class Dive {
     private readonly of: Diving,
   ) {}
 
-  run(): Float64Array | undefined {
+  run(): Dived | undefined {
     const root = this.solved();
     const settled = root && this.settlePeople(root);
-    return settled && this.settleLives(settled).values;
+    return settled && { values: this.settleLives(settled).values, costs: settled.costs };
   }
 
   private settlePeople(from: Point): Point | undefined {
@@ -160,7 +168,11 @@ class Dive {
   private solved(): Point | undefined {
     const outcome = this.lp.solve(this.of.patience);
     if (outcome.kind !== 'optimal') return undefined;
-    return { worth: this.of.sign * outcome.objective, values: outcome.values };
+    return {
+      worth: this.of.sign * outcome.objective,
+      values: outcome.values,
+      costs: outcome.columnDuals,
+    };
   }
 }
 

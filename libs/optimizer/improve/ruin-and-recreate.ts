@@ -3,19 +3,15 @@ import type { Lifecycle } from '#rules/columns.js';
 import { commitmentShortfall } from '#rules/commitment-shortfall.js';
 import { checkPrecedence } from '#rules/precedence/check.js';
 import { groupBy } from '#units/group-by.js';
-import { randomBelow, shuffled, type Random } from '#units/random.js';
+import { shuffled, type Random } from '#units/random.js';
 import { admissible } from '../construct/admissible.js';
 import { countsInYear, mustHave, promisedByYear } from '../construct/musts.js';
 import { isServed, restore, snapshotOf, tryLife } from '../construct/try-life.js';
-import { clearHires } from '../search/clear-hires.js';
-import { applyLife, hiresOf, placementsOf, type SearchState } from '../search/state.js';
+import { hiresOf, placementsOf, type SearchState } from '../search/state.js';
 import { aspirationPoints } from '../tiers/plan-benefit.js';
 import { rankings, type Prices, type Ranking } from './ranking.js';
+import { ruin } from './ruin.js';
 import { tiersOf } from '../tiers/tier-list.js';
-
-/** Fewest and most sites taken out at once. */
-const LEAST_RUINED = 2;
-const MOST_RUINED = 7;
 
 /**
  * Share of benefit below the best at which a plan is still worked on further: it falls from the first
@@ -54,7 +50,11 @@ export function ruinAndRecreate(state: SearchState, settings: RuinSettings): voi
   for (let round = 0; round < settings.rounds && !settings.done(); round++) {
     if (round - lastGain >= ENOUGH_ROUNDS) return;
     const before = snapshotOf(state);
-    ruin(state, settings.random);
+    if (!ruin(state, settings.random, settings.prices)) {
+      // Nothing that is added to it will make it served.
+      restore(state, before);
+      continue;
+    }
     recreate({ state, bySite, random: settings.random, ranking: nextRanking(), failed: new Set() });
     const values = isServed(state) ? judged(state) : undefined;
     if (!values || !acceptable(values, { current, best, loss: toleratedLoss(round) })) {
@@ -130,21 +130,6 @@ function acceptable(
 
 function toleratedLoss(round: number): number {
   return FIRST_LOSS * (LAST_LOSS / FIRST_LOSS) ** ((round % COOLING_ROUNDS) / COOLING_ROUNDS);
-}
-
-function ruin(state: SearchState, random: Random): void {
-  const lives = [...state.lives];
-  const count = LEAST_RUINED + randomBelow(random, MOST_RUINED - LEAST_RUINED + 1);
-  const center = lives[randomBelow(random, Math.max(1, lives.length))]?.yearIndex ?? 0;
-  const near = random() < 0.5;
-  const pool = near
-    ? [...lives]
-        .sort((a, b) => Math.abs(a.yearIndex - center) - Math.abs(b.yearIndex - center))
-        .slice(0, count + 2)
-    : lives;
-  for (const life of shuffled(random, pool).slice(0, count)) applyLife(state, life, -1);
-  clearHires(state);
-  isServed(state);
 }
 
 /** One building up again: the order in which lives are tried, and those that did not fit any more. */

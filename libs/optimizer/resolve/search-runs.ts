@@ -3,7 +3,7 @@ import { seededRandom } from '#units/random.js';
 import { ruinAndRecreate } from '../improve/ruin-and-recreate.js';
 import type { Prices } from '../improve/ranking.js';
 import { decisionsOf } from '../search/state.js';
-import { stateOf } from '../search/state-of.js';
+import { staffedStateOf } from '../search/state-of.js';
 import type { Tables } from '../search/tables.js';
 import type { Incumbent } from '../solve/incumbent.js';
 import { compareTiers } from '../tiers/tier-values.js';
@@ -71,7 +71,7 @@ function searchOn(
   const betters: Decisions[] = [];
   let rounds = 0;
   if (wanted > 0) {
-    ruinAndRecreate(stateOf(tables, from), {
+    ruinAndRecreate(staffedStateOf(tables, from), {
       random: seededRandom(seed),
       rounds: wanted,
       done: () => done() || rounds++ >= wanted,

@@ -81,7 +81,8 @@ function latestStart(
   return undefined;
 }
 
-function roomFor(state: SearchState, position: number, startYear: number): boolean {
+/** Whether one more of a position may start in a year. */
+export function roomFor(state: SearchState, position: number, startYear: number): boolean {
   const type = state.tables.positions[position]?.type;
   const byYear = state.hires[position];
   if (!type || !byYear) return false;

@@ -1,5 +1,6 @@
 import { placementKey, type Decisions } from '#domain/plan.js';
-import { applyLife, emptyState, type SearchState } from './state.js';
+import { yearIndexOf } from '#domain/calendar.js';
+import { applyHire, applyLife, emptyState, type SearchState } from './state.js';
 import type { Tables } from './tables.js';
 
 /** The state of a plan's sites, with no position hired yet. */
@@ -14,4 +15,21 @@ export function stateOf(tables: Tables, decisions: Decisions): SearchState {
     applyLife(state, life, 1);
   }
   return state;
+}
+
+/** The state of a plan's sites with the people of the plan. */
+export function staffedStateOf(tables: Tables, decisions: Decisions): SearchState {
+  const state = stateOf(tables, decisions);
+  hireAs(state, decisions);
+  return state;
+}
+
+/** Hires whom a plan hires in open years. */
+export function hireAs(state: SearchState, { hires }: Decisions): void {
+  const { campus } = state.tables.ground;
+  for (const { position: id, year, count } of hires) {
+    const startYear = yearIndexOf(campus.calendar, year);
+    const position = campus.positions.findIndex((p) => p.id === id);
+    if (startYear >= state.tables.firstOpenYear) applyHire(state, { position, startYear, count });
+  }
 }

@@ -6,7 +6,7 @@ import type { SolveSettings } from './settings.js';
  * lives, since the more there are the longer a relaxation takes.
  */
 const FIRST_SEARCH_SHARE = 0.1;
-const FIRST_SEARCH_SECONDS = 0.3;
+const FIRST_SEARCH_SECONDS = 0.15;
 
 /** Rounds of a search, and re-solves in part, where no time is set. */
 const ROUNDS = 200;

@@ -6,6 +6,7 @@ import { dive, diveColumns } from '../dive/dive.js';
 import { planModel, type HeldTiers } from '../model/plan-model.js';
 import { readDecisions } from '../model/read-decisions.js';
 import type { Board } from './board.js';
+import { pricesOf, type Prices } from '../improve/ranking.js';
 import { restricted } from './restricted.js';
 import type { Relaxation } from './solve-tier.js';
 
@@ -27,11 +28,16 @@ export interface DiveGoal {
   readonly random?: Random;
 }
 
+export interface FoundByDive {
+  readonly decisions: Decisions;
+  readonly prices: Prices;
+}
+
 /**
  * Decisions near a relaxation of benefit, made whole among the lives that cost it least. They need not
  * keep every rule. `undefined` where the dive came to nothing.
  */
-export function diveFor(board: Board, of: DiveGoal): Decisions | undefined {
+export function diveFor(board: Board, of: DiveGoal): FoundByDive | undefined {
   const { benefit, best } = board;
   const tier = board.on.tiers[benefit];
   if (!tier || !best) return undefined;
@@ -48,15 +54,25 @@ export function diveFor(board: Board, of: DiveGoal): Decisions | undefined {
   const until = around.elapsed() + of.seconds;
   const shouldStop = () => board.shouldStop();
   const on = { model: made.model, seed: settings.seed, changing: 'bounds', shouldStop } as const;
-  const values = withOpen(board.on.solver, on, (lp) =>
+  const sign = made.model.sense === 'maximize' ? 1 : -1;
+  const found = withOpen(board.on.solver, on, (lp) =>
     dive(lp, {
       ...diveColumns(made),
-      sign: made.model.sense === 'maximize' ? 1 : -1,
+      sign,
       ...(of.random ? { random: of.random } : {}),
       chance: CHANCE * Math.abs(relaxation.bound),
       patience: PATIENCE,
       done: () => shouldStop() || around.elapsed() >= until,
     }),
   );
-  return values && readDecisions(made.columns, values);
+  if (!found) return undefined;
+  const costOf = new Map(relaxation.costOf);
+  made.columns.lifecycles.forEach(({ variable }, i) => {
+    const life = ground.lifecycles[i];
+    if (life) costOf.set(life, Math.max(0, -sign * (found.costs[variable.column] ?? 0)));
+  });
+  return {
+    decisions: readDecisions(made.columns, found.values),
+    prices: pricesOf({ costOf, bound: relaxation.bound }),
+  };
 }

@@ -4,10 +4,10 @@ import type { Ground } from '../columns/add-columns.js';
 import { isServed } from '../construct/try-life.js';
 import { adopt } from '../construct/adopt.js';
 import { improve } from '../improve/improve.js';
-import { pricesOf, type Prices } from '../improve/ranking.js';
+import type { Prices } from '../improve/ranking.js';
 import { ruinAndRecreate, searchValues } from '../improve/ruin-and-recreate.js';
 import { decisionsOf, type SearchState } from '../search/state.js';
-import { stateOf } from '../search/state-of.js';
+import { staffedStateOf, stateOf } from '../search/state-of.js';
 import type { Tables } from '../search/tables.js';
 import type { Board } from './board.js';
 import { coreLimits, secondsLimit, smallParts, type Budget } from './budget.js';
@@ -52,7 +52,7 @@ export class Steps {
   /** Searches around the best plan, all tiers at once. */
   search(budget: Budget, prices?: Prices): void {
     const { best } = this.board;
-    if (best) this.searchFrom(stateOf(this.tables, best.plan.decisions), budget, { prices });
+    if (best) this.searchFrom(staffedStateOf(this.tables, best.plan.decisions), budget, { prices });
   }
 
   /**
@@ -65,11 +65,11 @@ export class Steps {
     if (!board.best || board.shouldStop() || board.run.settings.work !== undefined) return;
     const found = diveFor(board, { ...of, ...(this.dives > 0 ? { random: this.random } : {}) });
     this.dives += 1;
-    const state = found && adopt(this.tables, found);
+    const state = found && adopt(this.tables, found.decisions, 'as there');
     if (!state) return;
     board.offerUnsure(decisionsOf(state));
-    const beat = searchValues(stateOf(this.tables, board.best.plan.decisions));
-    this.searchFrom(state, search, { prices: pricesOf(of.relaxation), beat });
+    const beat = searchValues(staffedStateOf(this.tables, board.best.plan.decisions));
+    this.searchFrom(state, search, { prices: found.prices, beat });
   }
 
   private searchFrom(
