@@ -14,13 +14,21 @@ export interface FuturesPool extends FutureRunner {
   close(): Promise<void>;
 }
 
-/** Opens threads that meet futures side by side. Orders left when time is over are not begun. */
+/**
+ * Opens threads that meet futures side by side. Orders left when time is over are not begun, but for
+ * the first: shares of no future at all are no numbers.
+ */
 export function openFuturesPool(
   options: PoolOptions & { readonly threads?: number } = {},
 ): FuturesPool {
   const count = options.threads ?? Math.max(1, Math.min(MOST_THREADS, availableParallelism()));
   const ends = performance.now() + (options.seconds ?? Infinity) * 1000;
-  const isOver = () => options.signal?.aborted === true || performance.now() >= ends;
+  let begun = false;
+  const mayBegin = () => {
+    if (options.signal?.aborted || (begun && performance.now() >= ends)) return false;
+    begun = true;
+    return true;
+  };
   const lanes = Array.from({ length: count }, (): Lane => ({
     thread: new Worker(builtScript('futures-thread.js')),
     last: Promise.resolve(),
@@ -31,7 +39,7 @@ export function openFuturesPool(
     run(order) {
       const lane = lanes.reduce((least, l) => (l.waiting < least.waiting ? l : least));
       lane.waiting += 1;
-      const next = lane.last.then(() => (isOver() ? undefined : met(lane, order)));
+      const next = lane.last.then(() => (mayBegin() ? met(lane, order) : undefined));
       lane.last = next.then(
         () => (lane.waiting -= 1),
         () => undefined,
