@@ -3,17 +3,13 @@
  * brute force: the best of all decisions with the choice, tier by tier; regret is the difference of two.
  */
 import { beforeAll, expect, test } from 'vitest';
-import type { Campus } from '#domain/campus.js';
-import { campusCharges } from '#estimating/site-charges/campus-charges.js';
 import { nextSite } from '#explain/questions/next-site/next-site.js';
 import { worseBy } from '#explain/questions/common/worse-by.js';
 import type { Solver } from '#mip/solver.js';
-import { completePlan } from '#optimizer/allocate/complete-plan.js';
-import { compareTiers, tierValues } from '#optimizer/tiers/tier-values.js';
-import { checkPlan } from '#rules/check-plan.js';
+import { compareTiers } from '#optimizer/tiers/tier-values.js';
 import { loadHighsSolver } from '#solver-highs/highs-solver.js';
 import { askedOf } from '../../support/explain/asked-of.js';
-import { everyDecision } from '../../support/tiny/every-decision.js';
+import { bestByFirstYear } from '../../support/explain/best-by-first-year.js';
 import { promise, siteAYear } from '../../support/tiny/promises.js';
 import { tinyCampus, tinyFund, tinySite } from '../../support/tiny/tiny-campus.js';
 
@@ -36,41 +32,21 @@ const campus = tinyCampus({
   commitments: [promise('yearly', 'intended', siteAYear(2028, 2029))],
 });
 
-/** Tier values of the best of all plans whose first year has exactly these sites. */
-function bestWith(of: Campus, sites: readonly string[]): number[] | undefined {
-  const charges = campusCharges(of);
-  let best: number[] | undefined;
-  for (const decisions of everyDecision(of)) {
-    const first = decisions.placements.filter((p) => p.year === of.calendar.firstYear);
-    if (
-      first
-        .map((p) => p.site)
-        .sort()
-        .join('+') !== sites.join('+')
-    )
-      continue;
-    const { plan, shortages } = completePlan(of, decisions, charges);
-    if (shortages.length > 0 || checkPlan(of, plan).length > 0) continue;
-    const values = tierValues(of, plan, charges);
-    if (!best || compareTiers(of, values, best) < 0) best = values;
-  }
-  return best;
-}
-
 test('regret is what brute force says, and every choice is in the list', async () => {
   const answer = await nextSite(askedOf(campus, solver));
   expect(answer.choices.map((c) => c.id).sort()).toEqual(['A', 'A+B', 'B', 'C', 'none'].sort());
-  const exact = answer.choices.map((c) => ({ c, values: bestWith(campus, c.sites) }));
-  const [best] = exact
+  const best = bestByFirstYear(campus);
+  const exact = answer.choices.map((c) => ({ c, values: best.get(c.sites.join('+')) }));
+  const [top] = exact
     .filter((e) => e.values)
     .sort((a, b) => compareTiers(campus, a.values ?? [], b.values ?? []));
   expect(answer.choices[0]?.standing).toBe('recommended');
-  expect(answer.choices[0]?.id).toBe(best?.c.id);
+  expect(answer.choices[0]?.id).toBe(top?.c.id);
   for (const { c, values } of exact) {
     if (!values) expect(c.standing).toBe('impossible');
     else if (c.regret) {
       const reached = (v: readonly number[]) => ({ values: v, bounds: v });
-      const due = worseBy(campus, reached(best?.values ?? []), reached(values));
+      const due = worseBy(campus, reached(top?.values ?? []), reached(values));
       expect(c.regret.tier).toBe(due.tier);
       expect(c.regret.found).toBeCloseTo(due.found, 3);
       expect(c.regret.least).toBeLessThanOrEqual(due.found + 1e-3);
