@@ -1,10 +1,14 @@
-import { questionSchema, type QuestionBody } from '#contracts/http/explanations.js';
+import {
+  campusQuestionSchema,
+  questionSchema,
+  type QuestionBody,
+} from '#contracts/http/explanations.js';
 import { answerFutures, MENDED_FUTURES } from '#planning/answer-futures.js';
-import { answerQuestion, type Asked } from '#planning/answer-question.js';
+import { answerConflicts, answerQuestion, type Asked } from '#planning/answer-question.js';
 import type { JsonDocument } from '#planning/json-document.js';
-import type { Explaining } from '#planning/ports/explaining.js';
+import type { Explaining, ExplainingJob } from '#planning/ports/explaining.js';
 import { openFuturesPool } from '#solving/futures-pool.js';
-import { openResolverPool, type PoolOptions } from '#solving/resolver-pool.js';
+import { openResolverPool, type PoolOptions, type ResolverPool } from '#solving/resolver-pool.js';
 import { campusOf } from './campus-document.js';
 import { savedPlan } from './saved-plan.js';
 
@@ -13,32 +17,57 @@ const SEED = 1;
 /** Share of the time in which plans are made; the rest is for reading them. */
 const RESOLVING_SHARE = 0.85;
 
-/** Answers questions about plan documents on threads of this process. */
+/** Answers questions about plan and campus documents on threads of this process. */
 export const threadExplaining: Explaining = {
-  async explain(
-    { campus: document, plan: planDocument, question, seconds },
-    { signal, onProgress },
-  ) {
-    const { campus, plan, report } = savedPlan(planDocument, campusOf(document));
-    const parsed = questionSchema.parse(question);
-    const onStep = (message: string, share: number) => onProgress({ message, share });
-    if (parsed.kind === 'futures') {
-      return futuresOf({ campus, plan, ...parsed, onStep }, { seconds, signal });
-    }
-    const pool = openResolverPool({ seconds: seconds * RESOLVING_SHARE, signal });
-    try {
-      const asked: Asked = {
-        ...{ campus, plan, tiers: report.tiers, resolver: pool, seed: SEED, effort: 'timed' },
-        onStep,
-      };
-      const answer = await answerOf(parsed, asked);
-      if (signal.aborted) throw new Error('the work was called off');
-      return JSON.parse(JSON.stringify(answer)) as JsonDocument;
-    } finally {
-      await pool.close();
-    }
-  },
+  explain: (job, hooks) =>
+    job.plan === null ? ofCampus(job, hooks) : ofPlan({ ...job, plan: job.plan }, hooks),
 };
+
+type Hooks = Parameters<Explaining['explain']>[1];
+
+async function ofCampus(
+  { campus: document, question, seconds }: ExplainingJob,
+  { signal, onProgress }: Hooks,
+): Promise<JsonDocument> {
+  campusQuestionSchema.parse(question);
+  const campus = campusOf(document);
+  const onStep = (message: string, share: number) => onProgress({ message, share });
+  return onPool({ seconds, signal }, (resolver) =>
+    answerConflicts({ campus, resolver, seed: SEED, onStep }),
+  );
+}
+
+async function ofPlan(
+  job: ExplainingJob & { readonly plan: JsonDocument },
+  { signal, onProgress }: Hooks,
+): Promise<JsonDocument> {
+  const { seconds } = job;
+  const { campus, plan, report } = savedPlan(job.plan, campusOf(job.campus));
+  const parsed = questionSchema.parse(job.question);
+  const onStep = (message: string, share: number) => onProgress({ message, share });
+  if (parsed.kind === 'futures') {
+    return futuresOf({ campus, plan, ...parsed, onStep }, { seconds, signal });
+  }
+  const tiers = report.tiers;
+  return onPool({ seconds, signal }, (resolver) =>
+    answerOf(parsed, { campus, plan, tiers, resolver, seed: SEED, effort: 'timed', onStep }),
+  );
+}
+
+/** What is worked out on threads that are opened for it alone. */
+async function onPool(
+  { seconds, signal }: { readonly seconds: number; readonly signal: AbortSignal },
+  work: (resolver: ResolverPool) => Promise<object>,
+): Promise<JsonDocument> {
+  const pool = openResolverPool({ seconds: seconds * RESOLVING_SHARE, signal });
+  try {
+    const answer = await work(pool);
+    if (signal.aborted) throw new Error('the work was called off');
+    return JSON.parse(JSON.stringify(answer)) as JsonDocument;
+  } finally {
+    await pool.close();
+  }
+}
 
 type Replanned = Exclude<QuestionBody, { readonly kind: 'futures' }>;
 

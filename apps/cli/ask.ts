@@ -1,7 +1,6 @@
 import type { Plan } from '#domain/plan.js';
 import type { TierResult } from '#domain/tier.js';
 import {
-  answerConflicts,
   answerQuestion,
   type AnswerTo,
   type Asked,
@@ -11,7 +10,6 @@ import {
 import { openResolverPool } from '#solving/resolver-pool.js';
 import { solveInThread } from '#solving/solve-in-thread.js';
 import { CommandFailure, EXIT } from './exit-codes.js';
-import { conflictsLines } from './lines/conflicts-lines.js';
 import { asJson, type Output } from './output.js';
 import { readCampus, readPlan, type CampusInput } from './read-files.js';
 
@@ -91,26 +89,6 @@ export async function askAndPrint<K extends QuestionKind>(
   return EXIT.fine;
 }
 
-/** Asks a campus alone what cannot all be kept, and prints the answer. */
-export async function askConflicts(
-  path: string,
-  options: AskOptions,
-  output: Output,
-): Promise<number> {
-  const began = beganAt(output);
-  const { campus } = await readCampus(path);
-  const pool = openResolverPool({ seconds: secondsToResolve(options, began) });
-  try {
-    const asked = { campus, resolver: pool, seed: options.seed, onStep: stepPrinter(output) };
-    const answer = await answerConflicts(asked);
-    if (options.json) output.out(asJson(answer));
-    else for (const line of conflictsLines(answer)) output.out(line);
-    return answer.sets.length > 0 ? EXIT.noPlan : EXIT.fine;
-  } finally {
-    await pool.close();
-  }
-}
-
 /** Answers a question about a plan within its time, on threads of its own. */
 export async function ask<T>(
   work: (asked: Asked) => Promise<T>,
@@ -138,7 +116,11 @@ export function beganAt({ began = performance.now() }: Output): number {
   return began;
 }
 
-function secondsToResolve({ seconds = QUESTION_SECONDS }: AskOptions, began: number): number {
+/** Seconds that are left for planning again, the reading of what is found set aside. */
+export function secondsToResolve(
+  { seconds = QUESTION_SECONDS }: AskOptions,
+  began: number,
+): number {
   const used = (performance.now() - began) / 1000;
   return Math.max(0.5, (seconds - used) * RESOLVING_SHARE);
 }

@@ -27,3 +27,9 @@ export async function replaceFile(path: string, text: string): Promise<void> {
     throw new CommandFailure(EXIT.badInput, [`${path} cannot be written: ${reasonOf(error)}`]);
   }
 }
+
+/** JSON as people read it, each position on one line. A line end within brackets is never of a text. */
+export function jsonText(document: object): string {
+  const text = JSON.stringify(document, null, 2);
+  return `${text.replace(/\[\n\s+(-?[\d.e+-]+),\n\s+(-?[\d.e+-]+)\n\s+\]/gi, '[$1, $2]')}\n`;
+}

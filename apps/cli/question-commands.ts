@@ -1,5 +1,6 @@
 import type { Command } from 'commander';
-import { askAndPrint, askConflicts, type AskedFiles, type AskOptions } from './ask.js';
+import { askAndPrint, type AskedFiles, type AskOptions } from './ask.js';
+import { askConflicts, type ConflictsOptions } from './commands/conflicts.js';
 import { askWhy, type WhyOptions } from './commands/why.js';
 import { askFutures, type FuturesOptions } from './commands/futures.js';
 import { compare, type CompareOptions } from './commands/compare.js';
@@ -57,9 +58,12 @@ export function addQuestionCommands(
   question(
     'conflicts <campus>',
     'Which promises and limits cannot all be kept, and what each repair costs.',
-  ).action(async (campus: string, options: AskOptions) =>
-    done(await askConflicts(campus, options, output)),
-  );
+  )
+    .option('--write-repair <n>', 'write the campus file as this repair changes it', wholePositive)
+    .option('--out <file>', 'the file to write it to')
+    .action(async (campus: string, options: ConflictsOptions) =>
+      done(await askConflicts(campus, options, output)),
+    );
   addFutures(command, output, done);
   addPlaceQuestions(question, output, done);
 }

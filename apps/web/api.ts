@@ -29,6 +29,7 @@ export type ImportPlan = Schemas['ImportPlan'];
 export type BroughtPlan = ImportApplied['broughtPlans'][number];
 export type Explanation = Schemas['Explanation'];
 export type Question = Schemas['Question'];
+export type CampusQuestion = Schemas['CampusQuestion'];
 export type SiteSuitability = Schemas['SiteSuitability'];
 export type PlanDocument = Schemas['PlanDocumentSummary'];
 export type CampusFile = Schemas['CampusFile'];
@@ -130,6 +131,22 @@ export const api = {
   ask(planId: string, question: Question, seconds: number = ANSWER_SECONDS): Promise<Explanation> {
     const body = { question, seconds };
     return answer(client.POST('/api/plans/{id}/explanations', { ...to({ id: planId }), body }));
+  },
+
+  /** Questions asked of the versions of a campus, newest first. */
+  async campusExplanations(id: string): Promise<readonly Explanation[]> {
+    const asked = client.GET('/api/campuses/{id}/explanations', to({ id }));
+    return (await answer(asked)).explanations;
+  },
+
+  /** Asks the newest version of a campus. */
+  askCampus(
+    id: string,
+    question: CampusQuestion,
+    seconds: number = ANSWER_SECONDS,
+  ): Promise<Explanation> {
+    const body = { question, seconds };
+    return answer(client.POST('/api/campuses/{id}/explanations', { ...to({ id }), body }));
   },
 
   explanation: (id: string): Promise<Explanation> =>

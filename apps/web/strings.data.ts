@@ -691,6 +691,32 @@ export const strings = {
     notKnown: 'not known',
   },
 
+  conflicts: {
+    heading: 'What stands against what, and what would help',
+    lead: 'Each set of promises and limits that cannot all be kept is found and proven, and each way out is planned and priced.',
+    set: 'Set',
+    against: 'What cannot all be kept',
+    setsCaption: 'Sets of promises and limits that cannot all be kept',
+    repair: 'Repair',
+    asks: 'What it takes',
+    sites: 'Sites built',
+    change: 'What to change in the campus file',
+    repairsCaption: 'Repairs, the one that gives up least first',
+    notWorkedOut: 'not worked out',
+    changes: {
+      aim: (promise: string): string => `Set the strength of “${promise}” to “intended”.`,
+      openYears: 'Take out the year through which the published plan is frozen.',
+      inflow: (dollars: string, year: string): string => `${dollars} in ${year}`,
+      addFund: (inflows: string): string =>
+        `Add a fund that may pay anything and never lapses, with ${inflows}.`,
+      hours: (hours: string, season: string): string => `${hours} hours each ${season}`,
+      addPeople: (hours: string, year: string): string =>
+        `Add people who may do any work, with ${hours}, from ${year} on.`,
+      giveCompost: (yards: string): string =>
+        `Set the price of compost to nothing and the most bought in a season to ${yards} cubic yards.`,
+    },
+  },
+
   whatIfQuestions: {
     promises: 'What each promise costs',
     promisesLead:
@@ -1022,7 +1048,7 @@ export const strings = {
     failedRemedy: 'Solve again. If it fails again, check the campus file.',
     conflict: 'These cannot all be kept, so there is no plan:',
     conflictRemedy:
-      'Change one of them in the campus file (a lower strength, a later date or a higher limit), load the file, and solve again.',
+      'Change one of them in the campus file (a lower strength, a later date or a higher limit), load the file, and solve again. Other promises and limits may stand against each other as well; the question below finds them all and prices what would help.',
     conflictUnnamed:
       'No plan can keep every binding promise and limit. Lower the strength of one in the campus file, and solve again.',
   },

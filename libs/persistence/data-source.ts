@@ -10,6 +10,7 @@ import { FirstTables1700000000000 } from './migrations/1700000000000-first-table
 import { StartsAndDecisions1700000000001 } from './migrations/1700000000001-starts-and-decisions.js';
 import { Explanations1700000000002 } from './migrations/1700000000002-explanations.js';
 import { PlansByBundle1700000000003 } from './migrations/1700000000003-plans-by-bundle.js';
+import { ExplanationsOfCampuses1700000000004 } from './migrations/1700000000004-explanations-of-campuses.js';
 
 /** Few on purpose: the embedded store works on one statement at a time anyway. */
 const connectionsPerProcess = 4;
@@ -33,6 +34,7 @@ export function dataSourceFor(url: string): DataSource {
       StartsAndDecisions1700000000001,
       Explanations1700000000002,
       PlansByBundle1700000000003,
+      ExplanationsOfCampuses1700000000004,
     ],
     synchronize: false,
     installExtensions: false,

@@ -11,10 +11,11 @@ describe.each(databasesUnderTest())('questions about plans on the $name', (kind)
   let database: OpenDatabase;
   let store: OpenStore;
   const planId = randomUUID();
+  let campusId: string;
   beforeAll(async () => {
     database = await kind.open();
     store = await openStore(database.url, console.error);
-    const { id: campusId } = await store.campuses.add({ name: 'TVU', document: {} });
+    ({ id: campusId } = await store.campuses.add({ name: 'TVU', document: {} }));
     const limits = { seconds: 1, work: null, gap: null };
     await store.queue.enqueue({ campusId, campusVersion: 1, seed: 1, limits });
     const { lease } = (await store.queue.take())!;
@@ -29,7 +30,12 @@ describe.each(databasesUnderTest())('questions about plans on the $name', (kind)
     await database.close();
   });
   const ask = () =>
-    store.explanations.add({ id: randomUUID(), planId, question: { kind: 'limits' }, seconds: 5 });
+    store.explanations.add({
+      id: randomUUID(),
+      about: { planId },
+      question: { kind: 'limits' },
+      seconds: 5,
+    });
 
   test('a question is taken once, tells its progress, and keeps its answer', async () => {
     const { id } = await ask();
@@ -51,6 +57,20 @@ describe.each(databasesUnderTest())('questions about plans on the $name', (kind)
       ...{ state: 'done', answer: { headline: 'It lasts.' }, problem: null },
     });
     expect(await store.explanations.renew(lease, null)).toBe(false);
+  });
+
+  test('a question about a version of a campus is kept apart from those about plans', async () => {
+    const about = { campusId, campusVersion: 1 };
+    const asked = { id: randomUUID(), about, question: { kind: 'conflicts' }, seconds: 5 };
+    await store.explanations.add(asked);
+    const taken = (await store.explanations.take(LONG))!;
+    expect(taken.explanation.about).toEqual(about);
+    await store.explanations.finish(taken.lease, { answer: {} });
+    const idsOf = async (list: Promise<readonly { id: string }[]>) => (await list).map((e) => e.id);
+    expect(await idsOf(store.explanations.listOfCampus(campusId))).toEqual([asked.id]);
+    expect(await idsOf(store.explanations.listOf(planId))).not.toContain(asked.id);
+    const none = { ...asked, id: randomUUID(), about: { campusId, campusVersion: 7 } };
+    await expect(store.explanations.add(none)).rejects.toThrow();
   });
 
   test('a lapsed lease goes to another worker, and the first can no longer answer', async () => {

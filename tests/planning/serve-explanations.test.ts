@@ -7,7 +7,7 @@ import { memoryStore } from '../support/planning/memory-store.js';
 
 const timing = { ...defaultLeaseTiming, renewEvery: 15 };
 
-async function served(explaining: Explaining) {
+async function served(explaining: Explaining, of: 'plan' | 'campus' = 'plan') {
   const store = memoryStore();
   const { id: campusId } = await store.campuses.add({ name: 'TVU', document: { of: 'campus' } });
   const limits = { seconds: 1, work: null, gap: null };
@@ -20,7 +20,12 @@ async function served(explaining: Explaining) {
   };
   await store.queue.finish(lease, { kind: 'solved', ending: 'proven', plan });
   const stopping = new AbortController();
-  const asked = { id: randomUUID(), planId, question: { kind: 'limits' }, seconds: 3 };
+  const asked = {
+    id: randomUUID(),
+    about: of === 'plan' ? { planId } : { campusId, campusVersion: 1 },
+    question: { kind: 'limits' },
+    seconds: 3,
+  };
   await store.explanations.add(asked);
   const working = serveExplanations(
     { ...store, explaining },
@@ -51,6 +56,18 @@ test('a question is answered from its plan and campus, with progress on the way'
     ...{ question: { kind: 'limits' }, seconds: 3 },
   });
   expect(await load()).toMatchObject({ answer: { headline: 'It lasts.' } });
+  await end();
+});
+
+test('a question about a campus is answered without a plan', async () => {
+  let seen: unknown;
+  const explain = async (job: unknown) => {
+    seen = job;
+    return { headline: 'No plan is possible.' };
+  };
+  const { load, end } = await served({ explain }, 'campus');
+  await vi.waitFor(async () => expect((await load()).state).toBe('done'));
+  expect(seen).toMatchObject({ campus: { of: 'campus' }, plan: null });
   await end();
 });
 

@@ -7,7 +7,7 @@ import { campusReader } from '../../adapters/campus-reader.js';
 import { fileExchange } from '../../adapters/file-exchange.js';
 import { ruleChecker } from '../../adapters/rule-checker.js';
 import { CommandFailure, EXIT } from '../exit-codes.js';
-import { readBytes, replaceFile } from '../file-bytes.js';
+import { jsonText, readBytes, replaceFile } from '../file-bytes.js';
 import { importLines } from '../import-lines.js';
 import { asJson, type Output } from '../output.js';
 import { readCampus } from '../read-files.js';
@@ -70,10 +70,4 @@ async function save(
     written.push(beside);
   }
   return written;
-}
-
-/** JSON as people read it, each position on one line. A line end within brackets is never of a text. */
-function jsonText(document: JsonDocument): string {
-  const text = JSON.stringify(document, null, 2);
-  return `${text.replace(/\[\n\s+(-?[\d.e+-]+),\n\s+(-?[\d.e+-]+)\n\s+\]/gi, '[$1, $2]')}\n`;
 }

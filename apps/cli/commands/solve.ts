@@ -125,9 +125,7 @@ function print({ campus, result, verified, seconds, options }: Solved, output: O
     output.out(`  cannot all be kept: ${member.kind} "${member.name}" (${member.id})`);
   if (!result.plan) return;
   for (const t of tiers)
-    output.out(
-      `  ${t.name}: ${rounded(t.value)} ${t.unit}${t.proven ? ', proven' : boundText(t.bound)}`,
-    );
+    output.out(`  ${t.name}: ${inUnit(t, t.value)}${t.proven ? ', proven' : boundText(t)}`);
   output.out(
     `${counted(sitesBuilt, 'site')} built; ${verified ? 'verified' : 'NOT verified'}; ${seconds} s.`,
   );
@@ -140,8 +138,16 @@ function sentenceOf(campus: Campus, { report, plan }: ThreadResult): string {
   return provenSentence(campus, report);
 }
 
-function boundText(bound: number | null): string {
-  return bound === null ? ', no bound sought' : `, bound ${rounded(bound)}`;
+type Measured = Pick<ThreadResult['report']['tiers'][number], 'unit' | 'bound'>;
+
+function boundText(tier: Measured): string {
+  return tier.bound === null ? ', no bound sought' : `, bound ${inUnit(tier, tier.bound)}`;
+}
+
+/** Hundredths of an hour, in which shortfalls are counted, are told as hours. */
+function inUnit({ unit }: Measured, value: number): string {
+  if (unit === 'hundredths of an hour') return inUnit({ unit: 'hours', bound: null }, value / 100);
+  return `${rounded(value)} ${value === 1 ? unit.replace(/s$/, '') : unit}`;
 }
 
 function rounded(value: number): string {

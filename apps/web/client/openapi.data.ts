@@ -88,6 +88,24 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/campuses/{id}/explanations": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** List the questions asked of a campus itself, newest first */
+        get: operations["ExplanationsController_listOfCampus"];
+        put?: never;
+        /** Ask a question of the newest version of a campus, which need not have a plan */
+        post: operations["ExplanationsController_askCampus"];
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/explanations/{id}": {
         parameters: {
             query?: never;
@@ -1602,9 +1620,18 @@ export interface components {
         Explanation: {
             /** Format: uuid */
             id: string;
-            /** Format: uuid */
-            planId: string;
-            question: components["schemas"]["Question"];
+            /**
+             * Format: uuid
+             * @description Null: it is asked of a campus
+             */
+            planId: string | null;
+            /**
+             * Format: uuid
+             * @description Null: it is asked of a plan
+             */
+            campusId: string | null;
+            campusVersion: number | null;
+            question: components["schemas"]["Question"] | components["schemas"]["CampusQuestion"];
             seconds: number;
             /** @enum {string} */
             state: "queued" | "working" | "done" | "failed";
@@ -1628,6 +1655,18 @@ export interface components {
              * @description UTC
              */
             finishedAt: string | null;
+        };
+        CampusQuestion: {
+            /** @enum {string} */
+            kind: "conflicts";
+        };
+        NewCampusExplanation: {
+            question: components["schemas"]["CampusQuestion"];
+            /**
+             * @description Time to answer in; what it does not reach is said
+             * @default 28
+             */
+            seconds: number;
         };
         ExplanationList: {
             explanations: components["schemas"]["Explanation"][];
@@ -2357,6 +2396,81 @@ export interface operations {
                 };
             };
             /** @description unknown-plan: There is no such plan */
+            404: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemReply"];
+                };
+            };
+        };
+    };
+    ExplanationsController_listOfCampus: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody?: never;
+        responses: {
+            /** @description The explanations */
+            200: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["ExplanationList"];
+                };
+            };
+            /** @description request-invalid: The request is not as documented */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemReply"];
+                };
+            };
+        };
+    };
+    ExplanationsController_askCampus: {
+        parameters: {
+            query?: never;
+            header?: never;
+            path: {
+                id: string;
+            };
+            cookie?: never;
+        };
+        requestBody: {
+            content: {
+                "application/json": components["schemas"]["NewCampusExplanation"];
+            };
+        };
+        responses: {
+            /** @description Queued */
+            202: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/json": components["schemas"]["Explanation"];
+                };
+            };
+            /** @description request-invalid: The request is not as documented */
+            400: {
+                headers: {
+                    [name: string]: unknown;
+                };
+                content: {
+                    "application/problem+json": components["schemas"]["ProblemReply"];
+                };
+            };
+            /** @description unknown-campus: There is no such campus */
             404: {
                 headers: {
                     [name: string]: unknown;

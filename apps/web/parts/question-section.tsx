@@ -1,8 +1,8 @@
 import type { ReactNode } from 'react';
 import type { Made } from '#explain/questions/common/asked.js';
-import type { Explanation, Question } from '../api.js';
+import type { Explanation } from '../api.js';
 import { withoutCapital } from '../format/without-capital.js';
-import { useQuestion } from '../state/use-question.js';
+import { useQuestion, type Asking } from '../state/use-question.js';
 import { strings } from '../strings.data.js';
 import { FailureNote } from './failure-note.js';
 import { Section } from './section.js';
@@ -24,8 +24,7 @@ interface QuestionSectionProps<Given extends Answer> {
   readonly id: string;
   readonly heading: string;
   readonly lead: string;
-  readonly planId: string;
-  readonly question: Question;
+  readonly asking: Asking;
   readonly show: (answer: Given) => ReactNode;
 }
 
@@ -33,8 +32,8 @@ interface QuestionSectionProps<Given extends Answer> {
 export function QuestionSection<Given extends Answer>(
   props: QuestionSectionProps<Given>,
 ): ReactNode {
-  const { id, heading, lead, planId, question, show } = props;
-  const { asked, failure, ask } = useQuestion(planId, question);
+  const { id, heading, lead, asking, show } = props;
+  const { asked, failure, ask } = useQuestion(asking);
   const isOpen = asked?.state === 'queued' || asked?.state === 'working';
   const answer = (asked?.answer ?? null) as unknown as Given | null;
   return (

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Refusal, Solve } from '../api.js';
 import type { SolveControl } from '../state/use-solve.js';
+import { ConflictQuestion } from './conflict-question.js';
 import { strings } from '../strings.data.js';
 
 const words = strings.solve;
@@ -15,13 +16,20 @@ interface SolveOutcomeProps {
 export function SolveOutcome({ control, shownPlanId, onShow }: SolveOutcomeProps): ReactNode {
   const { solve, isRunning, refusal } = control;
   return (
-    <div role="status" className="outcome">
-      {refusal === 'offline' && <p>{strings.states.offlineRemedy}</p>}
-      {refusal !== null && refusal !== 'offline' && <Refused refusal={refusal} />}
-      {!isRunning && solve !== null && (solve.planId === null || solve.planId !== shownPlanId) && (
-        <Ending solve={solve} onShow={onShow} />
+    <>
+      <div role="status" className="outcome">
+        {refusal === 'offline' && <p>{strings.states.offlineRemedy}</p>}
+        {refusal !== null && refusal !== 'offline' && <Refused refusal={refusal} />}
+        {!isRunning &&
+          solve !== null &&
+          (solve.planId === null || solve.planId !== shownPlanId) && (
+            <Ending solve={solve} onShow={onShow} />
+          )}
+      </div>
+      {!isRunning && solve?.ending === 'no-plan' && (
+        <ConflictQuestion id="conflicts" solve={solve} />
       )}
-    </div>
+    </>
   );
 }
 

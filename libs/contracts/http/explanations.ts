@@ -29,23 +29,33 @@ export const questionSchema = z
   ])
   .meta({ id: 'Question' });
 
+/** What can be asked of a campus alone, which need not have a plan. */
+export const campusQuestionSchema = z
+  .strictObject({ kind: z.literal('conflicts') })
+  .meta({ id: 'CampusQuestion' });
+
+const seconds = z
+  .number()
+  .positive()
+  .max(MOST_SECONDS)
+  .default(28)
+  .meta({ description: 'Time to answer in; what it does not reach is said' });
+
 export const explanationBody = z
-  .strictObject({
-    question: questionSchema,
-    seconds: z
-      .number()
-      .positive()
-      .max(MOST_SECONDS)
-      .default(28)
-      .meta({ description: 'Time to answer in; what it does not reach is said' }),
-  })
+  .strictObject({ question: questionSchema, seconds })
   .meta({ id: 'NewExplanation' });
+
+export const campusExplanationBody = z
+  .strictObject({ question: campusQuestionSchema, seconds })
+  .meta({ id: 'NewCampusExplanation' });
 
 export const explanationReply = z
   .strictObject({
     id: z.uuid(),
-    planId: z.uuid(),
-    question: questionSchema,
+    planId: z.uuid().nullable().meta({ description: 'Null: it is asked of a campus' }),
+    campusId: z.uuid().nullable().meta({ description: 'Null: it is asked of a plan' }),
+    campusVersion: z.int().nullable(),
+    question: z.union([questionSchema, campusQuestionSchema]),
     seconds: z.number(),
     state: z.enum(['queued', 'working', 'done', 'failed']),
     progress: z.strictObject({ message: z.string(), share: z.number() }).nullable(),
@@ -64,5 +74,6 @@ export const explanationListReply = z
   .meta({ id: 'ExplanationList' });
 
 export type ExplanationBody = z.infer<typeof explanationBody>;
+export type CampusExplanationBody = z.infer<typeof campusExplanationBody>;
 export type ExplanationReply = z.infer<typeof explanationReply>;
 export type QuestionBody = z.infer<typeof questionSchema>;

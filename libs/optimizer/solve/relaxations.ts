@@ -35,7 +35,8 @@ export function frozenLimit(
   return [{ member: { kind: 'limit', id: 'frozen-years', name }, without: withoutFrozenYears }];
 }
 
-function withoutFrozenYears({ published, ...campus }: Campus): Campus {
+/** The campus with every year of its published plan open again. */
+export function withoutFrozenYears({ published, ...campus }: Campus): Campus {
   if (!published) return campus;
   const { frozenThrough: _, ...open } = published;
   return { ...campus, published: open };

@@ -1,13 +1,20 @@
 import { Column, Entity, PrimaryColumn } from 'typeorm';
 
-/** A question about a plan, the lease of its worker, and its answer. */
+/** A question about a plan or a campus version, the lease of its worker, and its answer. */
 @Entity('explanation')
 export class ExplanationEntity {
   @PrimaryColumn({ type: 'uuid' })
   id!: string;
 
-  @Column({ name: 'plan_id', type: 'uuid' })
-  planId!: string;
+  /** Null for a question about a campus version, which is null for one about a plan (a constraint says so). */
+  @Column({ name: 'plan_id', type: 'uuid', nullable: true })
+  planId!: string | null;
+
+  @Column({ name: 'campus_id', type: 'uuid', nullable: true })
+  campusId!: string | null;
+
+  @Column({ name: 'campus_version', type: 'integer', nullable: true })
+  campusVersion!: number | null;
 
   @Column({ type: 'json' })
   question!: object;

@@ -11,6 +11,7 @@ import type {
   ExplanationState,
   ExplanationStore,
   NewExplanation,
+  QuestionSubject,
 } from '#planning/ports/explanation-store.js';
 import type { Database } from '../database.js';
 import { ExplanationEntity } from '../entities/explanation.entity.js';
@@ -21,9 +22,10 @@ const leaseless = { leaseHolder: null, leaseRenewedAt: null } as const;
 export class PostgresExplanationStore implements ExplanationStore {
   constructor(private readonly database: Database) {}
 
-  add(explanation: NewExplanation): Promise<Explanation> {
+  add({ about, ...explanation }: NewExplanation): Promise<Explanation> {
     const row = {
       ...explanation,
+      ...{ planId: null, campusId: null, campusVersion: null, ...about },
       ...leaseless,
       ...{ state: 'queued', attempts: 0, progress: null, answer: null, problem: null },
       ...{ askedAt: new Date(), finishedAt: null },
@@ -43,11 +45,17 @@ export class PostgresExplanationStore implements ExplanationStore {
   }
 
   listOf(planId: string): Promise<readonly Explanation[]> {
+    return this.#list({ planId });
+  }
+
+  listOfCampus(campusId: string): Promise<readonly Explanation[]> {
+    return this.#list({ campusId });
+  }
+
+  #list(where: { planId: string } | { campusId: string }): Promise<readonly Explanation[]> {
     return this.database.read(async (manager) => {
       const order = { askedAt: 'DESC', id: 'ASC' } as const;
-      return (await manager.find(ExplanationEntity, { where: { planId }, order })).map(
-        explanationOf,
-      );
+      return (await manager.find(ExplanationEntity, { where, order })).map(explanationOf);
     });
   }
 
@@ -132,10 +140,22 @@ function closed(closing: ExplanationClosing) {
     : { ...ended, state: 'failed', problem: JSON.stringify(closing.problem) };
 }
 
+function subjectOf({
+  planId,
+  campusId,
+  campusVersion,
+}: Pick<ExplanationEntity, 'planId' | 'campusId' | 'campusVersion'>): QuestionSubject {
+  if (planId !== null) return { planId };
+  if (campusId !== null && campusVersion !== null) return { campusId, campusVersion };
+  throw new Error('a question is about neither a plan nor a campus');
+}
+
 function explanationOf(row: ExplanationEntity): Explanation {
-  const { leaseHolder: _holder, leaseRenewedAt: _renewed, ...kept } = row;
+  const { leaseHolder: _holder, leaseRenewedAt: _renewed, ...rest } = row;
+  const { planId, campusId, campusVersion, ...kept } = rest;
   return {
     ...kept,
+    about: subjectOf({ planId, campusId, campusVersion }),
     // A constraint holds the state to these; the documents are kept as they were given.
     state: row.state as ExplanationState,
     question: row.question as JsonDocument,

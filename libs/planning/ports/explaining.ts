@@ -3,12 +3,13 @@ import type { ExplanationProgress } from './explanation-store.js';
 
 export interface ExplainingJob {
   readonly campus: JsonDocument;
-  readonly plan: JsonDocument;
+  /** `null`: the question is about the campus alone. */
+  readonly plan: JsonDocument | null;
   readonly question: JsonDocument;
   readonly seconds: number;
 }
 
-/** Answers a question about a plan. Rejects where it fails, which is a defect. */
+/** Answers a question about a plan or a campus. Rejects where it fails, which is a defect. */
 export interface Explaining {
   explain(
     job: ExplainingJob,

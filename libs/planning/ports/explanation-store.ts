@@ -11,7 +11,7 @@ export interface ExplanationProgress {
   readonly share: number;
 }
 
-/** A question about a plan, and in time its answer. */
+/** A question about a plan or a campus, and in time its answer. */
 export interface Explanation extends NewExplanation {
   readonly state: ExplanationState;
   readonly progress: ExplanationProgress | null;
@@ -22,9 +22,13 @@ export interface Explanation extends NewExplanation {
   readonly finishedAt: Date | null;
 }
 
+/** What is asked about: a plan, or a version of a campus that need not have one. */
+export type QuestionSubject =
+  { readonly planId: string } | { readonly campusId: string; readonly campusVersion: number };
+
 export interface NewExplanation {
   readonly id: string;
-  readonly planId: string;
+  readonly about: QuestionSubject;
   /** As it was asked: its kind and particulars. */
   readonly question: JsonDocument;
   readonly seconds: number;
@@ -44,8 +48,11 @@ export interface ExplanationStore {
 
   load(id: string): Promise<Explanation | null>;
 
-  /** Newest first. */
+  /** Of a plan, newest first. */
   listOf(planId: string): Promise<readonly Explanation[]>;
+
+  /** Of every version of a campus itself, newest first. */
+  listOfCampus(campusId: string): Promise<readonly Explanation[]>;
 
   /**
    * Takes the oldest question that waits, or whose worker let its lease lapse. One that took down its

@@ -1,13 +1,14 @@
 import { anError, type Problem } from '#domain/problem.js';
 import type { LeaseTiming } from '../lease-timing.js';
 import type { CampusStore } from '../ports/campus-store.js';
-import type { Explaining } from '../ports/explaining.js';
+import type { Explaining, ExplainingJob } from '../ports/explaining.js';
 import type {
   Explanation,
   ExplanationClosing,
   ExplanationLease,
   ExplanationProgress,
   ExplanationStore,
+  QuestionSubject,
 } from '../ports/explanation-store.js';
 import type { PlanStore } from '../ports/plan-store.js';
 import { pause } from './pause.js';
@@ -98,18 +99,31 @@ function keepLease(store: ExplanationStore, { lease, work, options }: Kept) {
 /** Never throws: a defect closes the question with a problem instead of a retry. */
 async function closingOf(
   ports: ExplanationPorts,
-  { planId, question, seconds }: Explanation,
+  { about, question, seconds }: Explanation,
   hooks: Parameters<Explaining['explain']>[1],
 ): Promise<ExplanationClosing> {
   try {
-    const found = await planWithCampus(ports, planId);
-    if (found === null) throw new Error(`plan ${planId} is gone`);
-    const { campus, plan } = found;
-    const job = { campus: campus.document, plan: plan.plan, question, seconds };
+    const documents = await documentsOf(ports, about);
+    const job = { ...documents, question, seconds };
     return { answer: await ports.explaining.explain(job, hooks) };
   } catch (error) {
     return { problem: defect(error) };
   }
+}
+
+async function documentsOf(
+  ports: ExplanationPorts,
+  about: QuestionSubject,
+): Promise<Pick<ExplainingJob, 'campus' | 'plan'>> {
+  if ('planId' in about) {
+    const found = await planWithCampus(ports, about.planId);
+    if (found === null) throw new Error(`plan ${about.planId} is gone`);
+    return { campus: found.campus.document, plan: found.plan.plan };
+  }
+  const { campusId, campusVersion } = about;
+  const campus = await ports.campuses.load(campusId, campusVersion);
+  if (campus === null) throw new Error(`version ${campusVersion} of campus ${campusId} is gone`);
+  return { campus: campus.document, plan: null };
 }
 
 function defect(error: unknown): Problem {

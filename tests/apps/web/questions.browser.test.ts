@@ -5,7 +5,7 @@ import { meetFutures } from '#futures/meet-futures.js';
 import type { NextSiteAnswer } from '#explain/questions/next-site/answer.js';
 import { axeFindings } from '../../support/page/axe.js';
 import type { FakeApi } from '../../support/page/fake-api.js';
-import { heldExplanation, planId } from '../../support/page/holdings.js';
+import { heldExplanation, planId, subjectOfPlan } from '../../support/page/holdings.js';
 import { PageBench } from '../../support/page/open-page.js';
 import { planOf, smallCampus } from '../../support/small-campus.js';
 
@@ -121,7 +121,7 @@ test('other futures: bands of care and of promises, with tables that say what sa
     runner: { parallel: 1, run: (order) => Promise.resolve(meetFutures(order)) },
   });
   const question = { kind: 'futures', futures: 1000, seed: 1 } as const;
-  const held = { ...heldExplanation(planId(1), question), state: 'done' as const };
+  const held = { ...heldExplanation(subjectOfPlan(planId(1)), question), state: 'done' as const };
   const { page, errors } = await bench.open(
     (api) => {
       api.holdings.explanations = [{ ...held, answer: JSON.parse(JSON.stringify(answer)) }];

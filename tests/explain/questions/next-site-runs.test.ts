@@ -84,7 +84,7 @@ test('the same seed and work give the same answer, and two runs never contradict
       }
       overlap(one, other);
     }),
-    { numRuns: 12 },
+    { numRuns: 12, endOnFailure: true },
   );
 }, 120_000);
 

@@ -131,6 +131,9 @@ function collect(value: Json, place: Place, forms: Set<string>): void {
   } else if (value !== null && typeof value === 'object') collectRow(value as Row, place, forms);
 }
 
+/** Units of rows that are named by what they hold. */
+const UNITS: Readonly<Record<string, string>> = { cost: 'dollars', hours: 'hours' };
+
 function collectRow(row: Row, { key }: Place, forms: Set<string>): void {
   for (const form of sampledForms(row)) numbersOf(form).forEach((number) => forms.add(number));
   const unit =
@@ -138,9 +141,7 @@ function collectRow(row: Row, { key }: Place, forms: Set<string>): void {
       ? row['unit']
       : typeof row['measure'] === 'string'
         ? row['measure']
-        : key === 'cost'
-          ? 'dollars'
-          : '';
+        : (UNITS[key] ?? '');
   for (const [name, part] of Object.entries(row)) collect(part, { key: name, unit }, forms);
 }
 

@@ -3,7 +3,14 @@ import type { AddressInfo } from 'node:net';
 import { securityHeaders } from '#apps/api/guards/security-headers.js';
 import type { SolveReply } from '#contracts/http/solves.js';
 import { bodyOf, notFound, sendJson, sendPageFile } from './http.js';
-import { emptyHoldings, heldBrief, heldExplanation, heldSolve } from './holdings.js';
+import {
+  emptyHoldings,
+  heldBrief,
+  heldExplanation,
+  heldSolve,
+  subjectOfPlan,
+  type ExplanationSubject,
+} from './holdings.js';
 
 interface Asked {
   readonly request: IncomingMessage;
@@ -84,6 +91,10 @@ export class FakeApi {
     const campus = campuses.find(({ id }) => id === campusId);
     if (campus === undefined) return notFound(response);
     if (part === undefined) return sendJson(response, { ...campus, file: this.holdings.file });
+    if (part === 'explanations') {
+      const about = { planId: null, campusId, campusVersion: campus.version };
+      return this.#answerQuestion({ request, response }, { about, kind: 'conflicts' });
+    }
     if (part === 'decisions') return sendJson(response, { decisions: [] });
     if (part === 'suitability') return sendJson(response, { draws: 1000, sites: [] });
     if (part === 'plans') {
@@ -101,9 +112,12 @@ export class FakeApi {
     return sendJson(response, solve, 202);
   }
 
-  #answerQuestion(request: IncomingMessage, response: ServerResponse, planId: string): void {
+  #answerQuestion(
+    { request, response }: Pick<Asked, 'request' | 'response'>,
+    { about, kind }: { about: ExplanationSubject; kind: 'next-site' | 'conflicts' },
+  ): void {
     if (request.method === 'POST') {
-      this.holdings.explanations.unshift(heldExplanation(planId, { kind: 'next-site' }));
+      this.holdings.explanations.unshift(heldExplanation(about, { kind }));
       return sendJson(response, this.holdings.explanations[0], 202);
     }
     return sendJson(response, { explanations: this.holdings.explanations });
@@ -113,7 +127,10 @@ export class FakeApi {
     const plan = this.holdings.plans.find(({ summary }) => summary.id === id);
     if (plan === undefined) return notFound(response);
     if (part === 'overview') return sendJson(response, plan.overview);
-    if (part === 'explanations') return this.#answerQuestion(request, response, plan.summary.id);
+    if (part === 'explanations') {
+      const about = subjectOfPlan(plan.summary.id);
+      return this.#answerQuestion({ request, response }, { about, kind: 'next-site' });
+    }
     if (part === 'documents' && file === undefined) {
       return sendJson(response, { documents: [heldBrief(plan.summary.id)] });
     }

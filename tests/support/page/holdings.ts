@@ -1,5 +1,5 @@
 import type { CampusSummaryReply } from '#contracts/http/campuses.js';
-import type { ExplanationReply, QuestionBody } from '#contracts/http/explanations.js';
+import type { ExplanationReply } from '#contracts/http/explanations.js';
 import type { PlanSummaryReply } from '#contracts/http/plans.js';
 import type { SolveReply } from '#contracts/http/solves.js';
 import type { PlanOverview } from '#explain/overview/plan-overview.js';
@@ -110,10 +110,19 @@ export function heldBrief(id: string) {
   };
 }
 
+export type ExplanationSubject = Pick<ExplanationReply, 'planId' | 'campusId' | 'campusVersion'>;
+
+export function subjectOfPlan(id: string): ExplanationSubject {
+  return { planId: id, campusId: null, campusVersion: null };
+}
+
 /** A question that was just asked. */
-export function heldExplanation(plan: string, question: QuestionBody): ExplanationReply {
+export function heldExplanation(
+  about: ExplanationSubject,
+  question: ExplanationReply['question'],
+): ExplanationReply {
   return {
-    ...{ id: idOf('cccc', 1), planId: plan, question, seconds: 28, state: 'queued' },
+    ...{ id: idOf('cccc', 1), ...about, question, seconds: 28, state: 'queued' },
     ...{ progress: null, answer: null, problem: null, attempts: 0 },
     ...{ askedAt: SOLVED_AT, finishedAt: null },
   };

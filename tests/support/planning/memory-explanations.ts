@@ -18,6 +18,11 @@ export function memoryExplanations(): ExplanationStore {
     row.renewedAt = Date.now();
     return true;
   };
+  const list = (isOf: (explanation: Explanation) => boolean) =>
+    rows
+      .map((r) => r.explanation)
+      .filter(isOf)
+      .reverse();
   return {
     add: async (asked) => {
       const explanation: Explanation = {
@@ -29,11 +34,8 @@ export function memoryExplanations(): ExplanationStore {
       return explanation;
     },
     load: async (id) => rows.find((r) => r.explanation.id === id)?.explanation ?? null,
-    listOf: async (planId) =>
-      rows
-        .map((r) => r.explanation)
-        .filter((e) => e.planId === planId)
-        .reverse(),
+    listOf: async (planId) => list(({ about }) => 'planId' in about && about.planId === planId),
+    listOfCampus: async (id) => list(({ about }) => 'campusId' in about && about.campusId === id),
     take: async (lapsesAfter) => {
       const free = ({ explanation: { state }, renewedAt }: (typeof rows)[number]) =>
         state === 'queued' || (state === 'working' && renewedAt < Date.now() - lapsesAfter);

@@ -14,8 +14,7 @@ export function OtherChoices({ planId }: { readonly planId: string }): ReactNode
       id="others"
       heading={strings.sections.others}
       lead={words.lead}
-      planId={planId}
-      question={{ kind: 'next-site' }}
+      asking={{ planId, question: { kind: 'next-site' } }}
       show={(answer) => <Choices answer={answer} />}
     />
   );

@@ -4,6 +4,7 @@ import type { Solve } from '../../api.js';
 import { DataTable, type Column } from '../../parts/data-table.js';
 import { FailureNote } from '../../parts/failure-note.js';
 import { useKeptFocus } from '../../parts/kept-focus.js';
+import { ConflictQuestion } from '../../sections/conflict-question.js';
 import { Conflict } from '../../sections/solve-outcome.js';
 import { strings } from '../../strings.data.js';
 import { planChanges } from './plan-changes.js';
@@ -81,7 +82,14 @@ const columns: readonly Column[] = [
 
 function Gives({ before, after, solve, onKeep, onLonger }: GivesProps): ReactNode {
   const { planId } = solve;
-  if (solve.ending === 'no-plan') return <Conflict solve={solve} />;
+  if (solve.ending === 'no-plan') {
+    return (
+      <>
+        <Conflict solve={solve} />
+        <ConflictQuestion id="trial-conflicts" solve={solve} />
+      </>
+    );
+  }
   if (solve.problem !== null) {
     return (
       <p>

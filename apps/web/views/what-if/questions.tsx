@@ -21,8 +21,7 @@ export function PromiseQuestion({ planId }: QuestionProps): ReactNode {
       id="promise-prices"
       heading={words.promises}
       lead={words.promisesLead}
-      planId={planId}
-      question={{ kind: 'promises' }}
+      asking={{ planId, question: { kind: 'promises' } }}
       show={(answer) => <Promises answer={answer} />}
     />
   );
@@ -73,8 +72,7 @@ export function LimitQuestion({ planId }: QuestionProps): ReactNode {
       id="promise-limits"
       heading={words.limits}
       lead={words.limitsLead}
-      planId={planId}
-      question={{ kind: 'limits' }}
+      asking={{ planId, question: { kind: 'limits' } }}
       show={({ ofPromise, together }) => (
         <DataTable
           caption={words.limitsCaption}
@@ -110,8 +108,7 @@ export function AdditionQuestion({ planId }: QuestionProps): ReactNode {
       id="additions"
       heading={words.additions}
       lead={words.additionsLead}
-      planId={planId}
-      question={{ kind: 'additions' }}
+      asking={{ planId, question: { kind: 'additions' } }}
       show={({ additions }) => (
         <DataTable
           caption={words.additionsCaption}

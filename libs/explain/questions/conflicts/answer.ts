@@ -1,6 +1,7 @@
 import type { ConflictMember } from '#domain/tier.js';
 import type { Made } from '../common/asked.js';
 import type { PlanMeasures } from '../common/plan-measures.js';
+import type { FileChange } from './changes.js';
 
 export interface ConflictSetRow {
   readonly members: readonly ConflictMember[];
@@ -15,9 +16,10 @@ export interface RepairPrice {
   readonly name: string;
   readonly amount: number;
   readonly unit: string;
-  /** The amount as a share of the whole promise, or of all that the plan uses. */
+  /** The whole promise, or all that the plan uses, in the same unit. */
+  readonly whole: number;
+  /** The amount as a share of the whole. */
   readonly share: number;
-  readonly sentence: string;
 }
 
 /** A smallest set of members to let go, with a verified plan that then exists. */
@@ -25,6 +27,8 @@ export interface RepairRow {
   readonly lets: readonly ConflictMember[];
   /** In the plan found; a better one might give up less. `null` where no plan was worked out in time. */
   readonly prices: readonly RepairPrice[] | null;
+  /** What to change in the campus file, so that a plan solved for it passes every check. */
+  readonly changes: readonly FileChange[] | null;
   readonly plan: PlanMeasures | null;
   readonly sentence: string;
 }

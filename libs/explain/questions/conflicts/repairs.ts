@@ -1,61 +1,31 @@
-import { seasonInstance, seasonLabel } from '#domain/calendar.js';
 import type { Campus } from '#domain/campus.js';
-import { gradeSupply } from '#domain/compost.js';
-import { gradeOf, type Plan } from '#domain/plan.js';
-import type { Commitment } from '#domain/commitment.js';
-import type { ConflictMember } from '#domain/tier.js';
+import type { Decisions, Plan } from '#domain/plan.js';
 import { campusCharges } from '#estimating/site-charges/campus-charges.js';
-import { compostNeeds } from '#estimating/plan-needs/compost-needs.js';
-import { completePlan } from '#optimizer/allocate/complete-plan.js';
 import type { ResolveOrder } from '#optimizer/resolve/order.js';
-import { commitmentShortfall } from '#rules/commitment-shortfall.js';
-import { checkStability } from '#rules/stability/check.js';
-import { frozenHires, frozenSites } from '#rules/stability/frozen.js';
-import { cents, centsToDollars } from '#units/cents.js';
-import {
-  counted,
-  dollarsInWords,
-  hoursInWords,
-  listInWords,
-  percentInWords,
-  wholeInWords,
-} from '#units/in-words.js';
-import { amountOfTier } from '../../overview/tier-words.js';
+import { soundIncumbent } from '#optimizer/solve/incumbent.js';
+import { counted, listInWords } from '#units/in-words.js';
 import { planMeasures } from '../common/plan-measures.js';
 import type { AskedOfCampus } from '../common/asked.js';
-import type { RepairPrice, RepairRow } from './answer.js';
+import type { RepairRow } from './answer.js';
+import { changesFor } from './changes-for.js';
+import { withChanges, type FileChange } from './changes.js';
 import { keeping, type Member } from './members.js';
+import { pricesOf } from './prices.js';
 
 /** Rounds of search by which the plan of a repair comes near to what was promised. */
 const ROUNDS = 25;
 const TIMED_ROUNDS = 2000;
-const MOST_SECONDS = 4;
 
-/** Share of the time left that the plans of all repairs may take. */
-const PRICING_SHARE = 0.9;
+/** Seconds of one search, at the most, and the share of the time left that all of one step may take. */
+const MOST_SECONDS = 2.5;
+const STEP_SHARE = 0.45;
 
-/**
- * Works out each repair: what it lets go is aimed at as far as it can be, promises first, and what the
- * plan found then falls short by is the price. Cheapest first, by the shares given up.
- */
-export async function pricedRepairs(asked: AskedOfCampus, of: ToPrice): Promise<RepairRow[]> {
-  const answers = await asked.resolver.resolve(of.repairs.map((lets) => orderOf(asked, of, lets)));
-  return of.repairs
-    .map((lets, i) => cheapest(asked.campus, lets, [answers[i]?.plan, of.planOf(lets)]))
-    .sort((a, b) => total(a) - total(b));
-}
+/** Steps by which less and less money and work is tried. */
+const MOST_STEPS = 6;
 
-/** Priced by the plan that gives up least of those found: the best one may well ask for more. */
-function cheapest(
-  campus: Campus,
-  lets: readonly Member[],
-  plans: readonly (Plan | undefined)[],
-): RepairRow {
-  const found = plans.filter((plan) => plan !== undefined);
-  const [first, ...others] = found.map((plan) => rowOf(campus, lets, plan));
-  if (!first) return rowOf(campus, lets, undefined);
-  return others.reduce((least, row) => (total(row) < total(least) ? row : least), first);
-}
+/** How much of what the best plan so far asks for is tried next, and above what it is not worth trying. */
+const FIRST_SHARE = 0.5;
+const LAST_SHARE = 0.8;
 
 interface ToPrice {
   readonly all: readonly Member[];
@@ -64,22 +34,62 @@ interface ToPrice {
   readonly planOf: (lets: readonly Member[]) => Plan | undefined;
 }
 
-function total({ prices }: RepairRow): number {
-  return prices === null ? Infinity : prices.reduce((sum, { share }) => sum + share, 0);
+/** A repair, its best plan so far, and how much of what that asks for is tried next. */
+interface Open {
+  readonly lets: readonly Member[];
+  readonly row: RepairRow;
+  readonly decisions?: Decisions;
+  readonly share: number;
+}
+
+/**
+ * Works out each repair, beginning with the plan by which it was found. Promises let go are aimed at as
+ * far as they can be; of limits let go a half is tried, and less or more from there, as a plan is found
+ * or not. The price is what the plan that gives up least falls short by. Cheapest first, by the shares
+ * given up.
+ */
+export async function pricedRepairs(asked: AskedOfCampus, of: ToPrice): Promise<RepairRow[]> {
+  let repairs = of.repairs.map((lets) => begun(asked.campus, lets, of.planOf(lets)?.decisions));
+  for (let step = 0; step < MOST_STEPS && asked.resolver.secondsLeft() > 0; step++) {
+    const next = repairs.filter((r) => isOpen(r, step));
+    if (next.length === 0) break;
+    const count = next.length;
+    const seed = asked.seed + step;
+    const orders = next.map((r) => orderOf({ ...asked, seed }, r, { all: of.all, count }));
+    const answers = await asked.resolver.resolve(orders);
+    const tried = new Map(
+      next.map((r, i) => [r, after(asked.campus, r, answers[i]?.plan?.decisions)]),
+    );
+    repairs = repairs.map((r) => tried.get(r) ?? r);
+  }
+  return repairs.map(({ row }) => row).sort((a, b) => total(a) - total(b));
+}
+
+function begun(campus: Campus, lets: readonly Member[], decisions: Decisions | undefined): Open {
+  const row = decisions && rowOf(campus, lets, decisions);
+  return {
+    ...{ lets, row: row ?? unpriced(lets), share: FIRST_SHARE },
+    ...(decisions ? { decisions } : {}),
+  };
+}
+
+/** Until nothing is given up, or no less of it was found. */
+function isOpen({ row, share }: Open, step: number): boolean {
+  return step === 0 || (share <= LAST_SHARE && total(row) > 0);
 }
 
 function orderOf(
   { campus, seed, resolver }: AskedOfCampus,
-  { all, repairs, planOf }: ToPrice,
-  lets: readonly Member[],
+  { lets, decisions, row, share }: Open,
+  { all, count }: { readonly all: readonly Member[]; readonly count: number },
 ): ResolveOrder {
   const left = resolver.secondsLeft();
   const timed = Number.isFinite(left);
-  const each = (left * PRICING_SHARE * resolver.parallel) / repairs.length;
-  const start = planOf(lets)?.decisions;
+  const each = (left * STEP_SHARE * resolver.parallel) / count;
+  const less = (row.changes ?? []).map((change) => lessOf(campus, change, share));
   return {
-    campus: repaired(campus, all, lets),
-    ...(start ? { start } : {}),
+    campus: row.changes ? aimsFirst(campus, lets, less) : repaired(campus, all, lets),
+    ...(decisions ? { start: decisions } : {}),
     seed,
     effort: { kind: 'rounds', rounds: timed ? TIMED_ROUNDS : ROUNDS },
     ...(timed ? { seconds: Math.min(MOST_SECONDS, each) } : {}),
@@ -87,7 +97,46 @@ function orderOf(
   };
 }
 
-/** The campus in which a repair is applied: promises let go become the first aims, limits let go are ample. */
+/** A share of the money or work, the money at once: when it is needed is seen from the plan. */
+function lessOf({ calendar }: Campus, change: FileChange, share: number): FileChange {
+  if (change.change === 'add-fund') {
+    const dollars = change.inflows.reduce((sum, i) => sum + i.dollars, 0) * share;
+    return { ...change, inflows: [{ year: calendar.firstYear, dollars: Math.round(dollars) }] };
+  }
+  if (change.change !== 'add-people') return change;
+  const hours = Object.entries(change.hours).map(([season, h]) => [season, Math.round(h * share)]);
+  return { ...change, hours: Object.fromEntries(hours) as Record<string, number> };
+}
+
+/** The campus with the changes, its promises let go as the first aims. */
+function aimsFirst(
+  campus: Campus,
+  lets: readonly Member[],
+  changes: readonly FileChange[],
+): Campus {
+  const changed = withChanges(campus, changes);
+  const isLet = ({ id }: { readonly id: string }) =>
+    lets.some((m) => m.kind === 'commitment' && m.id === id);
+  const [aims, others] = [true, false].map((let_) =>
+    changed.commitments.filter((c) => isLet(c) === let_),
+  );
+  return { ...changed, commitments: [...(aims ?? []), ...(others ?? [])] };
+}
+
+/** The better of the plan so far and another; less is tried where one was found, else more. */
+function after(campus: Campus, before: Open, decisions: Decisions | undefined): Open {
+  const row = decisions && rowOf(campus, before.lets, decisions);
+  if (row && total(row) < total(before.row)) {
+    return { lets: before.lets, row, decisions, share: FIRST_SHARE };
+  }
+  return { ...before, share: (1 + before.share) / 2 };
+}
+
+function total({ prices }: RepairRow): number {
+  return prices === null ? Infinity : prices.reduce((sum, { share }) => sum + share, 0);
+}
+
+/** The campus in which a repair is sought: promises let go become the first aims, limits let go are ample. */
 export function repaired(campus: Campus, all: readonly Member[], lets: readonly Member[]): Campus {
   const kept = new Set(all.filter((m) => !lets.includes(m)));
   const aims = campus.commitments
@@ -97,28 +146,44 @@ export function repaired(campus: Campus, all: readonly Member[], lets: readonly 
   return { ...freed, commitments: [...aims, ...freed.commitments] };
 }
 
-function rowOf(campus: Campus, lets: readonly Member[], plan: Plan | undefined): RepairRow {
-  const members = lets.map(({ kind, id, name }) => ({ kind, id, name }));
-  const names = listInWords(members.map(letGo));
-  if (!plan) {
-    return {
-      lets: members,
-      prices: null,
-      plan: null,
-      sentence: `A plan exists if ${names}; what it would cost was not worked out.`,
-    };
-  }
-  const prices = lets.map((m) => priceOf(campus, m, plan));
-  const costs = prices.map(({ sentence }) => sentence).join('; ');
+/** A repair with its price; `undefined` where the plan does not pass every check of the changed campus. */
+function rowOf(
+  campus: Campus,
+  lets: readonly Member[],
+  decisions: Decisions,
+): RepairRow | undefined {
+  const changes = changesFor(campus, lets, decisions);
+  const changed = withChanges(campus, changes);
+  const plan = soundIncumbent(changed, decisions, campusCharges(changed))?.plan;
+  if (!plan) return undefined;
+  const parts = pricesOf(campus, { lets, changes, plan });
+  const prices = parts.map(({ words: _, ...price }) => price);
+  const sites = counted(plan.decisions.placements.length, 'site');
   return {
-    lets: members,
-    prices,
-    plan: planMeasures(campus, plan),
-    sentence: `A verified plan exists if ${names}: ${costs}; it builds ${counted(plan.decisions.placements.length, 'site')}.`,
+    ...{ lets: membersOf(lets), prices, changes, plan: planMeasures(changed, plan) },
+    sentence: `A verified plan exists if ${joined(parts.map(({ words }) => words))}. It builds ${sites}.`,
   };
 }
 
-function letGo({ kind, id, name }: ConflictMember): string {
+/** Parts that hold commas of their own are set apart by semicolons. */
+function joined(parts: readonly string[]): string {
+  const [last, ...others] = [...parts].reverse();
+  return others.length === 0 ? (last ?? '') : `${others.reverse().join('; ')}; and ${last ?? ''}`;
+}
+
+function unpriced(lets: readonly Member[]): RepairRow {
+  const names = listInWords(lets.map(letGo));
+  return {
+    ...{ lets: membersOf(lets), prices: null, changes: null, plan: null },
+    sentence: `A plan exists if ${names}; what it would cost was not worked out.`,
+  };
+}
+
+function membersOf(lets: readonly Member[]): RepairRow['lets'] {
+  return lets.map(({ kind, id, name }) => ({ kind, id, name }));
+}
+
+function letGo({ kind, id, name }: Member): string {
   if (id === 'frozen-years') return `the ${name} are open again`;
   return kind === 'commitment'
     ? `“${name}” is an aim and not binding`
@@ -130,113 +195,3 @@ const MORE_FOUND: Readonly<Record<string, string>> = {
   labor: 'more hours of work are found than the people there are have',
   compost: 'more compost is found than is made and bought',
 };
-
-function priceOf(campus: Campus, member: Member, plan: Plan): RepairPrice {
-  return member.kind === 'commitment'
-    ? promisePrice(campus, member, plan)
-    : limitPrice(campus, member, plan);
-}
-
-function promisePrice(campus: Campus, { id, name }: Member, plan: Plan): RepairPrice {
-  const commitment = campus.commitments.find((c) => c.id === id);
-  if (!commitment) throw new RangeError(`no commitment ${id}`);
-  const { amount, unit, whole } = commitmentShortfall(campus, plan, commitment);
-  const share = whole > 0 ? Math.min(1, amount / whole) : amount > 0 ? 1 : 0;
-  return { id, name, amount, unit, share, sentence: shortOf(commitment, { amount, unit, whole }) };
-}
-
-/** `2 of 18 sites missing`; `18 sites are of other build types`. */
-function shortOf(
-  { test }: Commitment,
-  { amount, unit, whole }: { amount: number; unit: string; whole: number },
-): string {
-  if (amount === 0) return 'the plan found keeps it all the same';
-  if (test.kind === 'only-build-types')
-    return `${counted(amount, 'site is', 'sites are')} of other build types`;
-  if (test.kind === 'no-new-positions-before')
-    return `${counted(amount, 'position starts', 'positions start')} sooner`;
-  if (test.kind === 'no-unserved-care') return `${hoursInWords(amount)} of care left undone`;
-  if (amount >= whole && whole > 0) return 'the plan found does not keep it at all';
-  return whole > 0
-    ? `${wholeInWords(amount)} of ${amountOfTier(unit, whole)} missing`
-    : `${amountOfTier(unit, amount)} missing`;
-}
-
-/** What the decisions of a plan ask for beyond a limit of the campus as it is. */
-function limitPrice(campus: Campus, { id, name }: Member, plan: Plan): RepairPrice {
-  if (id === 'frozen-years') return frozenPrice(campus, { id, name }, plan);
-  const real = completePlan(campus, plan.decisions, campusCharges(campus));
-  if (id === 'money') {
-    const short = real.shortages.filter((s) => s.resource === 'money');
-    const amount = centsToDollars(cents(short.reduce((sum, s) => sum + s.amount, 0)));
-    const spent = centsToDollars(cents(plan.spending.reduce((sum, s) => sum + s.amount, 0)));
-    return {
-      id,
-      name,
-      amount,
-      unit: 'dollars',
-      share: amount / Math.max(1, spent),
-      sentence: `${dollarsInWords(amount)} more over all years`,
-    };
-  }
-  if (id === 'labor') return laborPrice(campus, { id, name }, real);
-  return compostPrice(campus, { id, name }, plan);
-}
-
-/** Sites and hires of the frozen years that are not as they were published. */
-function frozenPrice(
-  campus: Campus,
-  { id, name }: Pick<Member, 'id' | 'name'>,
-  plan: Plan,
-): RepairPrice {
-  const amount = checkStability(campus, plan).length;
-  const published = frozenSites(campus).length + frozenHires(campus).length;
-  const sentence = `${counted(amount, 'decision')} of those years made otherwise than published`;
-  const share = Math.min(1, amount / Math.max(1, published));
-  return { id, name, amount, unit: 'decisions', share, sentence };
-}
-
-function compostPrice(
-  campus: Campus,
-  { id, name }: Pick<Member, 'id' | 'name'>,
-  { decisions }: Plan,
-): RepairPrice {
-  const amount = decisions.purchases.reduce((sum, p) => {
-    const most = gradeSupply(campus.compost, gradeOf(p)).mostBoughtPerSeason;
-    return sum + Math.max(0, p.cubicYards - most);
-  }, 0);
-  const used = compostNeeds(campus, decisions, campusCharges(campus)).reduce(
-    (sum, { builds, topDress }) => sum + (builds + topDress) / 100,
-    0,
-  );
-  const sentence = `${counted(amount, 'cubic yard')} more bought than may be, over all years`;
-  return { id, name, amount, unit: 'cubic yards', share: amount / Math.max(1, used), sentence };
-}
-
-function laborPrice(
-  campus: Campus,
-  { id, name }: Pick<Member, 'id' | 'name'>,
-  real: ReturnType<typeof completePlan>,
-): RepairPrice {
-  const bySeason = new Map<number, number>();
-  const add = (season: number, hours: number) =>
-    bySeason.set(season, (bySeason.get(season) ?? 0) + hours / 100);
-  for (const { season, hours } of real.plan.unserved) add(season, hours);
-  for (const s of real.shortages.filter(({ resource }) => resource === 'labor'))
-    add(s.at, s.amount);
-  const amount = [...bySeason.values()].reduce((sum, hours) => sum + hours, 0);
-  const [worst] = [...bySeason].sort((a, b) => b[1] - a[1]);
-  const served = real.plan.labor.reduce((sum, e) => sum + e.hours, 0) / 100;
-  const share = amount / Math.max(1, served + amount);
-  const at = worst
-    ? `, at most ${hoursInWords(worst[1])} in ${seasonLabel(campus.calendar, seasonInstance(campus.calendar, worst[0]))}`
-    : '';
-  return {
-    id,
-    name,
-    amount,
-    unit: 'hours',
-    share,
-    sentence: `${hoursInWords(amount)} more over all years (${percentInWords(share)} of all work)${at}`,
-  };
-}

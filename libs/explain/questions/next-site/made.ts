@@ -15,11 +15,11 @@ export function madeOf(
   const least = Math.min(...planned.map((c) => c.rounds), rounds);
   const most = Math.max(1, ...planned.map((c) => c.stages.at(-1)?.length ?? 0));
   const seeds = Array.from({ length: most }, (_, i) => seed + i);
-  const first = `Each choice was put into the same plan and searched on with ${least === rounds ? '' : 'at least '}${counted(least, 'round')}`;
+  const first = begunInWords(least, rounds);
   const then =
     most > 1
       ? `; those that stayed near the best went on with ${SEEDS} seeds, up to ${counted(rounds, 'round')} each, and were compared seed by seed. The seeds share the plan they begin with and the prices that lead them, and only their chance moves differ: they show how far the search can be trusted, and are not ${SEEDS} independent judgments.`
-      : ' and one seed.';
+      : '.';
   return {
     rounds,
     leastRounds: least,
@@ -27,4 +27,14 @@ export function madeOf(
     skipped,
     sentence: `${first}${then} What is found is not proven.`,
   };
+}
+
+/** `Each choice was put into the same plan and searched on with at least 12 rounds`. */
+function begunInWords(least: number, most: number): string {
+  const put = 'Each choice was put into the same plan';
+  if (most === 0) return `${put}, and no re-planning was finished in the time`;
+  if (least === 0) {
+    return `${put}; for some of them no re-planning was finished in the time, others got up to ${counted(most, 'round')} of search`;
+  }
+  return `${put} and searched on with ${least === most ? '' : 'at least '}${counted(least, 'round')}`;
 }

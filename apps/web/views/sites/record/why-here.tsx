@@ -24,8 +24,7 @@ export function WhyHere({ planId, site }: WhyHereProps): ReactNode {
       id="why"
       heading={words.heading}
       lead={words.lead}
-      planId={planId}
-      question={{ kind: 'why', site }}
+      asking={{ planId, question: { kind: 'why', site } }}
       show={({ places }) => (
         <DataTable
           caption={words.caption}

@@ -20,8 +20,7 @@ export function FuturesQuestion({ planId }: { readonly planId: string }): ReactN
       id="futures"
       heading={words.heading}
       lead={words.lead}
-      planId={planId}
-      question={question}
+      asking={{ planId, question }}
       show={(answer) => <Futures answer={answer} />}
     />
   );
