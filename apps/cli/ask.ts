@@ -9,6 +9,7 @@ import {
 } from '#planning/answer-question.js';
 import { openResolverPool } from '#solving/resolver-pool.js';
 import { solveInThread } from '#solving/solve-in-thread.js';
+import { counted } from '#units/in-words.js';
 import { CommandFailure, EXIT } from './exit-codes.js';
 import { asJson, type Output } from './output.js';
 import { readCampus, readPlan, type CampusInput } from './read-files.js';
@@ -53,9 +54,12 @@ export async function basePlan(
     const { plan, file, campus } = await readPlan(files.plan, input);
     return { input: { ...input, campus }, plan, tiers: file.tiers };
   }
+  const { seed, work } = options;
   const seconds = (options.seconds ?? QUESTION_SECONDS) * FIRST_PLAN_SHARE;
-  output.note(`No plan is given: planning for ${Math.round(seconds)} seconds first.`);
-  const { report, plan } = await solveInThread(input.campus, { seed: options.seed, seconds });
+  const most = counted(Math.round(seconds), 'second');
+  output.note(`No plan is given: planning ${work === undefined ? `for ${most} ` : ''}first.`);
+  const limits = work === undefined ? { seconds } : { work };
+  const { report, plan } = await solveInThread(input.campus, { seed, ...limits });
   if (plan) return { input, plan, tiers: report.tiers };
   if (report.ending === 'no-plan') {
     throw new CommandFailure(EXIT.noPlan, [

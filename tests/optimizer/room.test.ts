@@ -10,7 +10,8 @@ import { randomPrograms } from '../support/tiny/random-program.js';
 function expectNoMoreThanThereIs(state: SearchState): void {
   for (const { index } of state.tables.seasonList) {
     const room = state.room[index] ?? -1;
-    if (room >= 0) expect(-state.labor.worst(state.needs, index).hours).toBeGreaterThanOrEqual(room);
+    if (room >= 0)
+      expect(-state.labor.worst(state.needs, index).hours).toBeGreaterThanOrEqual(room);
   }
 }
 

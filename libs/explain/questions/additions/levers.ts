@@ -176,7 +176,7 @@ function turnoutLevers(campus: Campus): Lever[] {
         { what: 'held more', value: days, unit: 'work days' },
       ],
       kind: 'volunteers',
-      dollars: 0,
+      dollars: null,
       askBy: monthInWords(
         seasonStart(
           campus.calendar,
