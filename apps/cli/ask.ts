@@ -9,7 +9,6 @@ import {
 } from '#planning/answer-question.js';
 import { openResolverPool } from '#solving/resolver-pool.js';
 import { solveInThread } from '#solving/solve-in-thread.js';
-import { counted } from '#units/in-words.js';
 import { CommandFailure, EXIT } from './exit-codes.js';
 import { asJson, type Output } from './output.js';
 import { readCampus, readPlan, type CampusInput } from './read-files.js';
@@ -56,8 +55,8 @@ export async function basePlan(
   }
   const { seed, work } = options;
   const seconds = (options.seconds ?? QUESTION_SECONDS) * FIRST_PLAN_SHARE;
-  const most = counted(Math.round(seconds), 'second');
-  output.note(`No plan is given: planning ${work === undefined ? `for ${most} ` : ''}first.`);
+  const most = work === undefined ? ` for ${Math.round(seconds)} s` : '';
+  output.note(`No plan is given: planning${most} first.`);
   const limits = work === undefined ? { seconds } : { work };
   const { report, plan } = await solveInThread(input.campus, { seed, ...limits });
   if (plan) return { input, plan, tiers: report.tiers };
