@@ -8,7 +8,7 @@ import { isFinal } from '#planning/solve-request.js';
 import { databasesUnderTest, type OpenDatabase } from '../support/databases.js';
 import { killHard, programs, startChild, type TestChild } from '../support/processes/children.js';
 
-const kills = 20;
+const kills = Number(process.env['KILLS'] ?? 12);
 /** Long enough for several kills to fall into the middle of a solve. */
 const solveMilliseconds = 800;
 const patience = 280_000;
