@@ -28,15 +28,19 @@ export function leversOf(campus: Campus, plan: Plan): Lever[] {
 function positionLevers(campus: Campus, position: PositionType): Lever[] {
   const first = firstStartYear(campus.calendar, position);
   if (first >= campus.calendar.horizonYears) return [];
-  const counts = position.term === 'recurring' ? (position.most > 1 ? [0.5, 1, 2] : [0.5, 1]) : [1];
-  return counts.map((count) => positionLever(campus, position, { count, first }));
+  const recurring = position.term === 'recurring';
+  const half = recurring && position === dearest(campus) ? [0.5] : [];
+  const two = recurring && position.most > 1 ? [2] : [];
+  return [...half, 1, ...two].map((count) => positionLever(campus, position, { count, first }));
 }
 
-const COUNTS: Readonly<Record<number, string>> = {
-  0.5: 'half a position more',
-  1: 'one position more',
-  2: 'two positions more',
-};
+/** Half of it is asked for: half of a smaller one seldom is. */
+function dearest({ positions }: Campus): PositionType | undefined {
+  const recurring = positions.filter(({ term }) => term === 'recurring');
+  return recurring.toSorted((a, b) => b.annualCost - a.annualCost)[0];
+}
+
+const COUNTS: Readonly<Record<number, string>> = { 0.5: 'half a', 1: 'one', 2: 'two' };
 
 /** The position is there from the first year it can start, and paid from outside the funds of the plan. */
 function positionLever(
@@ -73,7 +77,7 @@ function positionLever(
   const yearly = recurring
     ? position.annualCost * (yearsHeld - 1) + position.firstYearCost
     : position.firstYearCost * yearsHeld;
-  const name = `${COUNTS[count] ?? count}: ${position.name} from ${fiscalYearLabel(start)}${recurring ? '' : ' in every year'}`;
+  const name = `${COUNTS[count] ?? count} “${position.name}” more from ${fiscalYearLabel(start)}${recurring ? '' : ' in every year'}`;
   return {
     course: { id: `position-${position.id}-${count}`, name, campus: { ...campus, pools } },
     figures: [
