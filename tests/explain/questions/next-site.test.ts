@@ -61,7 +61,7 @@ test('building none breaks the promise before any benefit is weighed, and says s
   const none = choices.find((c) => c.id === 'none');
   expect(none?.regret).toMatchObject({ tier: 'commitment:yearly', found: 1, least: 1, most: 1 });
   expect(none?.sentence).toBe(
-    'Worse, proven: a shortfall of “yearly” greater by 1 site; the difference lies between 1 site and 1 site.',
+    'Worse, proven: a shortfall of “yearly” greater by 1 site, neither more nor less.',
   );
 });
 

@@ -161,15 +161,15 @@ function sentenceOf(campus: Campus, standing: Standing, counts: Counts): string 
   const beside = rival === null ? '' : ` beside ${choiceName(campus, rival.choice)}`;
   if (standing === 'worse') return `Worse${beside}, proven: ${by}${range}.`;
   if (standing === 'found-worse') {
-    const seeds = seedsRun === 1 ? 'in the one seed run' : `in ${seedsWorse} of ${seedsRun} seeds`;
-    return `Found worse${beside} ${seeds}, not proven: ${by}${range}.`;
+    const runs = seedsRun === 1 ? 'in the only search' : `in ${seedsWorse} of ${seedsRun} searches`;
+    return `Found worse${beside} ${runs}, not proven: ${by}${range}.`;
   }
   const apart = 'Cannot be told apart from the best found';
   if (regret.found === 0) return `${apart}: nothing differs in the plans found${range}.`;
   if (isUnsettled(counts)) {
     return `${apart}: its plans have ${by}${beside}, no more than searches of one choice differ among themselves${range}.`;
   }
-  return `${apart}: worse in ${seedsWorse} of ${seedsRun} seeds${range}.`;
+  return `${apart}: worse in ${seedsWorse} of ${seedsRun} searches${range}.`;
 }
 
 /** `shortfall of “One site a year” greater by 1 site`, `0.8% less benefit`. */
@@ -179,9 +179,12 @@ export function amountInWords(campus: Campus, { tier, unit, found, shares }: Wor
 }
 
 function rangeInWords({ least, most, unit, shares }: WorseBy): string {
-  const inWords = (amount: number) => amountOfTier(unit, amount);
   if (most === null) return '; how much it is at most is not known';
-  return shares && shares.most !== null
-    ? `; the difference lies between ${percentInWords(shares.least)} and ${percentInWords(shares.most)} of benefit`
-    : `; the difference lies between ${inWords(least)} and ${inWords(most)}`;
+  const [low, high] =
+    shares && shares.most !== null
+      ? [percentInWords(shares.least), `${percentInWords(shares.most)} of benefit`]
+      : [amountOfTier(unit, least), amountOfTier(unit, most)];
+  if (least === most) return ', neither more nor less';
+  if (least === 0) return `; the difference is ${high} at the most`;
+  return `; the difference lies between ${low} and ${high}`;
 }
