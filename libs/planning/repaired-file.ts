@@ -1,4 +1,5 @@
 import type { CampusFile } from '#contracts/campus-file.schema.js';
+import { fromFiscalYear } from '#contracts/conversion/values.js';
 import { COST_LINES } from '#domain/money.js';
 import { TASK_CLASSES } from '#domain/labor.js';
 import {
@@ -7,7 +8,6 @@ import {
   type FundChange,
   type PeopleChange,
 } from '#explain/questions/conflicts/changes.js';
-import type { FiscalYear } from '#units/fiscal-year.js';
 
 /** A campus file after the changes of a repair; nothing else of it is touched. */
 export function repairedFile(file: CampusFile, changes: readonly FileChange[]): CampusFile {
@@ -46,7 +46,10 @@ function withOpenYears({ published, ...file }: CampusFile): CampusFile {
 function fundRecord({ id, name, inflows }: FundChange): CampusFile['funds'][number] {
   return {
     ...{ id, name, kind: 'reserve', status: 'pledged', counted: true, openingBalanceDollars: 0 },
-    inflows: inflows.map(({ year, dollars }) => ({ year: label(year), amountDollars: dollars })),
+    inflows: inflows.map(({ year, dollars }) => ({
+      year: fromFiscalYear(year),
+      amountDollars: dollars,
+    })),
     ...{ carryYears: 'unlimited', feePercent: 0, careSharePercent: 0 },
     restriction: { lines: [...COST_LINES], sites: 'any', buildTypes: 'any' },
     floorDollars: 0,
@@ -55,9 +58,7 @@ function fundRecord({ id, name, inflows }: FundChange): CampusFile['funds'][numb
 
 function poolRecord({ id, name, fromYear, hours }: PeopleChange): CampusFile['pools'][number] {
   return {
-    ...{ id, name, kind: 'staff', tasks: [...TASK_CLASSES], hours, from: label(fromYear) },
+    ...{ id, name, kind: 'staff', tasks: [...TASK_CLASSES], hours, from: fromFiscalYear(fromYear) },
     provenance: { basis: 'judgement', source: PEOPLE_SOURCE },
   };
 }
-
-const label = (year: FiscalYear): string => `FY${year}`;

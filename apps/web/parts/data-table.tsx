@@ -4,8 +4,8 @@ export interface Column {
   readonly head: string;
   /**
    * `head` and `name` name their row, a name may wrap; `number` is set to the right; `text` stays on
-   * one line; `words` may wrap; `plain` says
-   * by itself what it is, so a list of the rows leaves out the name of its column.
+   * one line; `words` may wrap; `plain` says by itself what it is, so a list of the rows leaves out
+   * the name of its column.
    */
   readonly kind: 'head' | 'name' | 'number' | 'text' | 'words' | 'plain';
 }

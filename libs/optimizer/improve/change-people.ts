@@ -1,6 +1,7 @@
 import { randomBelow, type Random } from '#units/random.js';
 import { clearHires } from '../search/clear-hires.js';
 import { roomFor, type Hired } from '../search/hire-for-gaps.js';
+import { openHires } from '../search/open-hires.js';
 import { applyHire, type SearchState } from '../search/state.js';
 
 /** Shares of the rounds in which all people stay, and in which only those needed are hired anew. */
@@ -45,11 +46,7 @@ function hire(state: SearchState, { position, startYear }: Hired): void {
     applyHire(state, { position, startYear: nearest, count: 1 });
 }
 
-function anyHired({ hires, tables }: SearchState, random: Random): Hired | undefined {
-  const hired = hires.flatMap((byYear, position) =>
-    [...byYear.entries()]
-      .filter(([startYear, count]) => count > 0 && startYear >= tables.firstOpenYear)
-      .map(([startYear]) => ({ position, startYear })),
-  );
+function anyHired(state: SearchState, random: Random): Hired | undefined {
+  const hired = openHires(state);
   return hired[randomBelow(random, Math.max(1, hired.length))];
 }
