@@ -28,6 +28,8 @@ export class ModelDraft {
   private readonly rowUpper: number[] = [];
   private readonly starts: number[] = [0];
   private readonly columns: number[] = [];
+  /** By variable: where its value of the row at hand stands, if it has one. */
+  private readonly placeOf: number[] = [];
   private readonly values: number[] = [];
 
   addVariable(spec: VariableSpec): Variable {
@@ -45,24 +47,44 @@ export class ModelDraft {
 
   /** Adds a row; terms of one variable are summed, zero terms are left out. */
   addRow(spec: RowSpec): void {
-    const byColumn = new Map<number, number>();
+    const start = this.columns.length;
     for (const { variable, coefficient } of spec.terms) {
       if (!Number.isFinite(coefficient)) {
         throw new RangeError(
           `row ${spec.label}: coefficient of ${variable.label} is ${coefficient}`,
         );
       }
-      byColumn.set(variable.column, (byColumn.get(variable.column) ?? 0) + coefficient);
+      this.addValue(start, variable.column, coefficient);
     }
-    for (const [column, value] of byColumn) {
-      if (value === 0) continue;
-      this.columns.push(column);
-      this.values.push(value);
-    }
+    this.dropZeros(start);
     this.rowLabels.push(spec.label);
     this.rowLower.push(spec.atLeast ?? -Infinity);
     this.rowUpper.push(spec.atMost ?? Infinity);
     this.starts.push(this.columns.length);
+  }
+
+  private addValue(start: number, column: number, value: number): void {
+    const place = this.placeOf[column] ?? -1;
+    if (place >= start && this.columns[place] === column) {
+      this.values[place] = (this.values[place] ?? 0) + value;
+      return;
+    }
+    this.placeOf[column] = this.columns.length;
+    this.columns.push(column);
+    this.values.push(value);
+  }
+
+  private dropZeros(start: number): void {
+    let end = start;
+    for (let i = start; i < this.values.length; i++) {
+      const value = this.values[i] ?? 0;
+      if (value === 0) continue;
+      this.columns[end] = this.columns[i] ?? 0;
+      this.values[end] = value;
+      end += 1;
+    }
+    this.columns.length = end;
+    this.values.length = end;
   }
 
   /** Makes the model with an objective; the draft may be built again with another. */

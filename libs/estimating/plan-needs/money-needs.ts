@@ -144,30 +144,34 @@ function baseSupplies(campus: Campus, life: Life, of: SiteCharges): readonly Cen
   return made;
 }
 
-function suppliesByYear(campus: Campus, life: Life, of: SiteCharges): Cents[] {
-  const years = byYear(campus, () => cents(0));
-  // A season's dollars fall on the same years, told from its own, whenever it comes.
-  const byOrder = new Map<number, readonly SeasonDollars[]>();
-  for (const { index, order, yearIndex } of caredSeasons(campus.calendar, life)) {
-    const parts = byOrder.get(order) ?? suppliesOf(campus, of, index);
-    byOrder.set(order, parts);
-    for (const part of parts) {
+function suppliesByYear(campus: Campus, life: Life, of: SiteCharges): readonly Cents[] {
+  const years = new Array<number>(plannedYears(campus.calendar)).fill(0);
+  const byOrder = suppliesOf(campus, of);
+  for (const { order, yearIndex } of caredSeasons(campus.calendar, life)) {
+    for (const part of byOrder[order] ?? []) {
       const year = yearIndex + part.yearIndex;
       const sum = years[year];
-      if (sum !== undefined) years[year] = cents(sum + part.amount);
+      if (sum !== undefined) years[year] = sum + part.amount;
     }
   }
-  return years;
+  return years as Cents[];
 }
 
-/** Supplies of one season, by years after that of the season. */
-function suppliesOf({ calendar }: Campus, of: SiteCharges, season: number): SeasonDollars[] {
-  const instance = seasonInstance(calendar, season);
-  const amount = of.supplies[instance.order] ?? cents(0);
-  return seasonDollars(calendar, instance, amount).map((part) => ({
-    ...part,
-    yearIndex: part.yearIndex - instance.yearIndex,
-  }));
+const seasonSuppliesKept = new WeakMap<SiteCharges, readonly (readonly SeasonDollars[])[]>();
+
+/**
+ * Supplies of a site in each season of a year (order), by years after that of the season: they fall on the
+ * same years, told from its own, whenever it comes.
+ */
+function suppliesOf({ calendar }: Campus, of: SiteCharges): readonly (readonly SeasonDollars[])[] {
+  const known = seasonSuppliesKept.get(of);
+  if (known) return known;
+  const made = calendar.seasons.map((_, order) => {
+    const amount = of.supplies[order] ?? cents(0);
+    return seasonDollars(calendar, seasonInstance(calendar, order), amount);
+  });
+  seasonSuppliesKept.set(of, made);
+  return made;
 }
 
 function positionsCost(campus: Campus, decisions: Decisions, yearIndex: number): Cents {

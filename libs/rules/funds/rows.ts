@@ -133,63 +133,65 @@ function collectCosts(columns: Columns, payers: Payers): Sinks {
   const keyOf = sinkKeyer(payers);
   const years = plannedYears(campus.calendar);
   const sinks: Sinks = new Map();
-  const at = (cost: Payable, year: number): Cost | undefined => {
+  const yearsOf = (cost: Payable): Cost[] => {
     const key = keyOf(cost);
     let row = sinks.get(key);
     if (!row) {
       row = Array.from({ length: years }, () => ({ fixed: 0, terms: [], matched: [] }));
       sinks.set(key, row);
     }
-    return row[year];
+    return row;
   };
-  addFixedCosts(columns, at);
-  addLifecycleCosts(columns, at);
-  addPeopleAndCompost(columns, at);
+  addFixedCosts(columns, yearsOf);
+  addLifecycleCosts(columns, yearsOf);
+  addPeopleAndCompost(columns, yearsOf);
   return sinks;
 }
 
-type CostAt = (cost: Payable, year: number) => Cost | undefined;
+/** Costs of the same payers by year. */
+type CostsOf = (cost: Payable) => readonly Cost[];
 
-function addFixedCosts(columns: Columns, at: CostAt): void {
+function addFixedCosts(columns: Columns, costsOf: CostsOf): void {
   const { campus } = columns;
   for (const care of moneyNeeds(campus, NO_DECISIONS, columns.charges).care) {
-    const cost = at({ line: 'care', site: care.site, buildType: care.buildType }, care.yearIndex);
+    const { site, buildType } = care;
+    const cost = costsOf({ line: 'care', site, buildType })[care.yearIndex];
     if (cost) cost.fixed += care.amount;
   }
   for (let year = 0; year < plannedYears(campus.calendar); year++) {
-    const cost = at({ line: 'standing' }, year);
+    const cost = costsOf({ line: 'standing' })[year];
     if (cost) cost.fixed += standingCost(campus, year);
   }
 }
 
-function addLifecycleCosts(columns: Columns, at: CostAt): void {
+function addLifecycleCosts(columns: Columns, costsOf: CostsOf): void {
   const { campus } = columns;
   for (const { site, buildType, parts, variable } of columns.lifecycles) {
     for (const { yearIndex, amount } of buildBills(campus, parts)) {
-      const build = at({ line: 'build', site, buildType }, yearIndex);
+      const build = costsOf({ line: 'build', site, buildType })[yearIndex];
       build?.terms.push({ variable, coefficient: amount });
       build?.matched.push({ variable, coefficient: amount });
     }
+    const care = costsOf({ line: 'care', site, buildType });
     careCosts(campus, parts).forEach((coefficient, year) => {
-      if (coefficient === 0) return;
-      at({ line: 'care', site, buildType }, year)?.terms.push({ variable, coefficient });
+      if (coefficient > 0) care[year]?.terms.push({ variable, coefficient });
     });
   }
 }
 
-function addPeopleAndCompost(columns: Columns, at: CostAt): void {
+function addPeopleAndCompost(columns: Columns, costsOf: CostsOf): void {
   const { campus } = columns;
   const years = plannedYears(campus.calendar);
   for (const { position, yearIndex: startYear, variable } of columns.hires) {
     for (let yearIndex = startYear; yearIndex < years; yearIndex++) {
       const coefficient = positionCostIn({ campus, position, startYear, yearIndex });
       if (coefficient > 0)
-        at({ line: 'positions' }, yearIndex)?.terms.push({ variable, coefficient });
+        costsOf({ line: 'positions' })[yearIndex]?.terms.push({ variable, coefficient });
     }
   }
   for (const { season, grade, variable } of columns.purchases) {
     const year = seasonInstance(campus.calendar, season).yearIndex;
-    at({ line: 'compost' }, year)?.terms.push({
+    costsOf({ line: 'compost' })[year]?.terms.push({
       variable,
       coefficient: compostPrice(campus, year, grade),
     });

@@ -5,6 +5,7 @@ import {
   CARE_CLASSES,
   PROFILE_PARTS,
   type CareClass,
+  type TypeProfile,
 } from '#estimating/site-charges/type-profile.js';
 import type { Variable } from '#mip/model.js';
 import type { Columns } from '../columns.js';
@@ -37,11 +38,24 @@ export function installBySeason(columns: Columns): Map<number, Asked[]> {
 
 /** What the ground of each cohort asks for in a season. */
 export function careAsked(columns: Columns, season: SeasonInstance): Asked[] {
+  const kept = new Map<TypeProfile, Map<number, CareHours>>();
+  const hoursOf = (profile: TypeProfile, age: number) => {
+    const byAge = kept.get(profile) ?? new Map<number, CareHours>();
+    kept.set(profile, byAge);
+    const hours = byAge.get(age) ?? careHours(profile, age, season);
+    byAge.set(age, hours);
+    return hours;
+  };
   return columns.cohorts.flatMap(({ variable, life, profile, mostThousands }) => {
     const age = ageInSeason(columns.campus.calendar, life, season.index);
-    if (age < 1) return [];
-    const hours = (c: CareClass) => profile.care(c, age, season.order) / PROFILE_PARTS;
-    const byClass = Object.fromEntries(CARE_CLASSES.map((c) => [c, hours(c)]));
-    return [{ variable, most: mostThousands, hours: byClass }];
+    return age < 1 ? [] : [{ variable, most: mostThousands, hours: hoursOf(profile, age) }];
   });
+}
+
+type CareHours = Readonly<Record<CareClass, number>>;
+
+/** Hours for each thousand square feet at an age. */
+function careHours(profile: TypeProfile, age: number, season: SeasonInstance): CareHours {
+  const hours = (c: CareClass) => profile.care(c, age, season.order) / PROFILE_PARTS;
+  return Object.fromEntries(CARE_CLASSES.map((c) => [c, hours(c)])) as CareHours;
 }

@@ -150,13 +150,9 @@ function covers(
 function mostOf(at: SeasonModel, asked: readonly Asked[], classes: ReadonlySet<TaskClass>): number {
   const { columns, season, existing } = at;
   const leaders = classes.has('supervise') ? mostLeaders(leaderTerms(columns, season), columns) : 0;
-  const standing = [...classes].reduce(
-    (sum, c) => sum + ((existing as Partial<Record<TaskClass, number>>)[c] ?? 0),
-    0,
-  );
-  const byColumn = mostAsked(
-    asked.map((a) => ({ most: a.most, coefficient: hoursIn(a.hours, classes) })),
-  );
+  const standing = hoursIn(existing, classes);
+  let byColumn = 0;
+  for (const a of asked) byColumn += a.most * hoursIn(a.hours, classes);
   return Math.min(byColumn, at.siteMost(season.order, classes)) + leaders + standing / FINE_PARTS;
 }
 
@@ -164,7 +160,9 @@ function hoursIn(
   hours: Readonly<Partial<Record<TaskClass, number>>>,
   classes: ReadonlySet<TaskClass>,
 ): number {
-  return [...classes].reduce((sum, c) => sum + (hours[c] ?? 0), 0);
+  let sum = 0;
+  for (const c of classes) sum += hours[c] ?? 0;
+  return sum;
 }
 
 interface SubsetRow extends Subset {
@@ -191,10 +189,6 @@ function addSubsetRow({ at, asked, serving, classes }: SubsetRow): void {
     ],
     atMost: supply - hoursIn(existing, classes) / FINE_PARTS,
   });
-}
-
-function mostAsked(asked: readonly { most: number; coefficient: number }[]): number {
-  return asked.reduce((sum, a) => sum + a.most * a.coefficient, 0);
 }
 
 function mostLeaders(leaders: readonly Term[], columns: Columns): number {
