@@ -4,12 +4,12 @@ import fc from 'fast-check';
 import type { Solver } from '#mip/solver.js';
 import { groundOf } from '#optimizer/columns/ground-of.js';
 import { isServed } from '#optimizer/construct/try-life.js';
-import { changePeople } from '#optimizer/improve/change-people.js';
+import { changePeople, PEOPLE_WAYS } from '#optimizer/improve/change-people.js';
 import { applyHire, emptyState, hiresOf, type SearchState } from '#optimizer/search/state.js';
 import { staffedStateOf } from '#optimizer/search/state-of.js';
 import { tablesOf } from '#optimizer/search/tables.js';
 import { loadHighsSolver } from '#solver-highs/highs-solver.js';
-import { seededRandom } from '#units/random.js';
+import { randomBelow, seededRandom } from '#units/random.js';
 import { solveHere } from '../support/solve-here.js';
 import { GARDENER, randomPrograms } from '../support/tiny/random-program.js';
 
@@ -50,7 +50,7 @@ test('after any changes nobody is hired too often, too early or too late, and co
       const state = emptyState(tablesOf(groundOf({ ...campus, positions: [GARDENER, INTERN] })));
       const random = seededRandom(seed);
       for (let i = 0; i < 30; i++) {
-        changePeople(state, random);
+        changePeople(state, random, PEOPLE_WAYS[randomBelow(random, 3)] ?? 'kept');
         expectAdmitted(state);
         seen.add(hiresOf(state).length);
       }

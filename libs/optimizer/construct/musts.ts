@@ -3,6 +3,7 @@ import { yearIndexOf } from '#domain/calendar.js';
 import type { Lifecycle } from '#rules/columns.js';
 import { countsIn, finishedIn, standsThrough } from '#rules/counting.js';
 import { frozenSites } from '#rules/stability/frozen.js';
+import { groupBy } from '#units/group-by.js';
 import type { Tables } from '../search/tables.js';
 
 /** Which promises of a named site are meant: the binding alone, or the intended as well. */
@@ -12,6 +13,7 @@ export type NamedStrength = 'binding' | 'intended';
 interface Musts {
   readonly groups: Readonly<Record<NamedStrength, readonly (readonly Lifecycle[])[]>>;
   readonly promised: readonly number[];
+  readonly counting: ReadonlyMap<number, readonly Lifecycle[]>;
 }
 
 const kept = new WeakMap<Tables, Musts>();
@@ -25,6 +27,7 @@ function mustsOf(tables: Tables): Musts {
     promised: Array.from({ length: campus.calendar.horizonYears }, (_, year) =>
       promisedIn(campus, year),
     ),
+    counting: countingByYear(tables),
   };
   kept.set(tables, made);
   return made;
@@ -38,6 +41,17 @@ export function mustHave(tables: Tables, least: NamedStrength): readonly (readon
 /** Sites that promises of a count ask for, by year index. */
 export function promisedByYear(tables: Tables): readonly number[] {
   return mustsOf(tables).promised;
+}
+
+/** Lives that count as one of the sites that promises of a count ask for, by the year index in which they do. */
+export function livesCounting(tables: Tables): ReadonlyMap<number, readonly Lifecycle[]> {
+  return mustsOf(tables).counting;
+}
+
+function countingByYear(tables: Tables): ReadonlyMap<number, readonly Lifecycle[]> {
+  const yearOf = (life: Lifecycle) => countsInYear(tables, life);
+  const counting = tables.ground.lifecycles.filter((life) => yearOf(life) !== undefined);
+  return groupBy(counting, (life) => yearOf(life) ?? NaN);
 }
 
 /**

@@ -4,22 +4,23 @@ import { roomFor, type Hired } from '../search/hire-for-gaps.js';
 import { openHires } from '../search/open-hires.js';
 import { applyHire, type SearchState } from '../search/state.js';
 
-/** Shares of the rounds in which all people stay, and in which only those needed are hired anew. */
-const KEPT = 0.3;
-const CLEARED = 0.5;
+/**
+ * What becomes of the people of a plan before it is built up again: they stay, only those who are needed are
+ * hired anew, or one is hired, let go or moved.
+ */
+export const PEOPLE_WAYS = ['kept', 'anew', 'changed'] as const;
+export type PeopleWay = (typeof PEOPLE_WAYS)[number];
 
 /** Years by which a start is moved at the most. */
 const MOST_YEARS = 3;
 
 /**
- * Settles with whom a plan is built up again: as it has them, with nobody yet, or with one position more,
- * one fewer, or one that starts in another year. People of whom a plan makes no use are worth trying, since
+ * Settles with whom a plan is built up again. People of whom a plan makes no use are worth trying, since
  * sites come to be built for them: whoever is hired only where hours lack is hired for one season at a time.
  */
-export function changePeople(state: SearchState, random: Random): void {
-  const way = random();
-  if (way < KEPT) return;
-  if (way < KEPT + CLEARED) return clearHires(state);
+export function changePeople(state: SearchState, random: Random, way: PeopleWay): void {
+  if (way === 'kept') return;
+  if (way === 'anew') return clearHires(state);
   const hired = anyHired(state, random);
   const change = randomBelow(random, 3);
   if (!hired || change === 0) return hireAny(state, random);

@@ -5,11 +5,13 @@ import { checkPrecedence } from '#rules/precedence/check.js';
 import { groupBy } from '#units/group-by.js';
 import { shuffled, type Random } from '#units/random.js';
 import { admissible } from '../construct/admissible.js';
-import { countsInYear, mustHave, promisedByYear } from '../construct/musts.js';
+import { countsInYear, livesCounting, mustHave, promisedByYear } from '../construct/musts.js';
 import { isServed, restore, snapshotOf, tryLife } from '../construct/try-life.js';
 import { hiresOf, placementsOf, type SearchState } from '../search/state.js';
 import { aspirationPoints } from '../tiers/plan-benefit.js';
 import { rankings, type Prices, type Ranking } from './ranking.js';
+import { PEOPLE_WAYS } from './change-people.js';
+import { Ways } from './ways.js';
 import { ruin } from './ruin.js';
 import { tiersOf } from '../tiers/tier-list.js';
 
@@ -17,7 +19,7 @@ import { tiersOf } from '../tiers/tier-list.js';
  * Share of benefit below the best at which a plan is still worked on further: it falls from the first
  * to the last over a number of rounds, and then begins anew (threshold accepting, Dueck and Scheuer 1990).
  */
-const FIRST_LOSS = 0.002;
+const FIRST_LOSS = 0.001;
 const LAST_LOSS = 0.0001;
 const COOLING_ROUNDS = 600;
 
@@ -42,25 +44,33 @@ export interface RuinSettings {
  * plan on the way serves all care and pays every cost, in the exact arithmetic of the accounts.
  */
 export function ruinAndRecreate(state: SearchState, settings: RuinSettings): void {
-  const nextRanking = rankings(settings.random, settings.prices);
+  const { random, prices } = settings;
+  const nextRanking = rankings(random, prices);
   const bySite = groupBy(state.tables.ground.lifecycles, (l) => l.site);
   let current = searchValues(state);
   let best = current;
   let lastGain = 0;
+  const ways = new Ways(PEOPLE_WAYS, random);
   for (let round = 0; round < settings.rounds && !settings.done(); round++) {
     if (round - lastGain >= ENOUGH_ROUNDS) return;
     const before = snapshotOf(state);
-    if (!ruin(state, settings.random, settings.prices)) {
+    const lacked = total(lackingByYear(state));
+    const people = ways.next();
+    if (!ruin(state, { random, people, prices })) {
       // Nothing that is added to it will make it served.
       restore(state, before);
       continue;
     }
-    recreate({ state, bySite, random: settings.random, ranking: nextRanking(), failed: new Set() });
-    const values = isServed(state) ? judged(state) : undefined;
+    const isBuilt = recreate(
+      { state, bySite, random, ranking: nextRanking(), failed: new Set() },
+      lacked,
+    );
+    const values = isBuilt && isServed(state) ? judged(state) : undefined;
     if (!values || !acceptable(values, { current, best, loss: toleratedLoss(round) })) {
       restore(state, before);
       continue;
     }
+    if (lexicographic(values, current) < 0) ways.reward(people);
     current = values;
     if (lexicographic(values, best) >= 0) continue;
     best = values;
@@ -142,21 +152,27 @@ interface Recreation {
   readonly failed: Set<Lifecycle>;
 }
 
-/** Promised years first, in order of time, then any site in any year. */
-function recreate(of: Recreation): void {
+/**
+ * Promised years first, in order of time, then any site in any year.
+ *
+ * @param lacked sites that promised years may lack
+ * @returns false where they lack more: then nothing else is tried
+ */
+function recreate(of: Recreation, lacked: number): boolean {
   const { state, bySite, random, ranking } = of;
   for (const group of mustHave(state.tables, random() < 0.5 ? 'binding' : 'intended')) {
     if (!group.some((l) => state.lives.has(l))) placeOne(of, ranking(group));
   }
-  fillPromisedYears(of);
+  if (fillPromisedYears(of) > lacked) return false;
   for (const site of shuffled(random, openSites(of))) {
     placeOne(of, ranking(bySite.get(site) ?? []).slice(0, MOST_TRIES));
   }
+  return true;
 }
 
 /** Lives that are tried for one site, and for one promised year: most fail where a plan is full. */
-const MOST_TRIES = 6;
-const MOST_TRIES_IN_YEAR = 8;
+const MOST_TRIES = 12;
+const MOST_TRIES_IN_YEAR = 24;
 
 function openSites({ state, bySite }: Recreation): string[] {
   const open = new Set(bySite.keys());
@@ -164,18 +180,34 @@ function openSites({ state, bySite }: Recreation): string[] {
   return [...open];
 }
 
-function fillPromisedYears(of: Recreation): void {
-  const { state, bySite, ranking } = of;
-  const lacking = [...promisedByYear(state.tables)];
-  const yearsOf = (l: Lifecycle) => countsInYear(state.tables, l) ?? [];
-  for (const year of [...state.lives].flatMap(yearsOf)) lacking[year] = (lacking[year] ?? 0) - 1;
-  const isLacking = (l: Lifecycle) => [yearsOf(l)].flat().some((y) => (lacking[y] ?? 0) > 0);
-  const open = openSites(of).flatMap((site) => (bySite.get(site) ?? []).filter(isLacking));
-  const byYear = groupBy(ranking(open), (l) => countsInYear(state.tables, l));
+/** Builds what promised years lack, as far as it can; returns the sites that they lack still. */
+function fillPromisedYears(of: Recreation): number {
+  const { state, ranking } = of;
+  const lacking = lackingByYear(state);
+  if (total(lacking) === 0) return 0;
+  const counting = livesCounting(state.tables);
+  const placed = new Set(Array.from(state.lives, (l) => l.site));
   for (const [year, wanted] of lacking.entries()) {
-    const lives = (byYear.get(year) ?? []).slice(0, MOST_TRIES_IN_YEAR);
+    if (wanted <= 0) continue;
+    const open = (counting.get(year) ?? []).filter((l) => !placed.has(l.site));
+    const lives = ranking(open).slice(0, MOST_TRIES_IN_YEAR);
     for (let left = wanted; left > 0 && placeOne(of, lives); left--);
   }
+  return total(lackingByYear(state));
+}
+
+/** Sites that promises of a count ask for and a state lacks, by year index; below 0: it has more. */
+function lackingByYear(state: SearchState): number[] {
+  const lacking = [...promisedByYear(state.tables)];
+  for (const life of state.lives) {
+    const year = countsInYear(state.tables, life);
+    if (year !== undefined) lacking[year] = (lacking[year] ?? 0) - 1;
+  }
+  return lacking;
+}
+
+function total(lacking: readonly number[]): number {
+  return lacking.reduce((sum, sites) => sum + Math.max(0, sites), 0);
 }
 
 function placeOne({ state, failed }: Recreation, lives: readonly Lifecycle[]): boolean {

@@ -2,27 +2,33 @@ import type { Lifecycle } from '#rules/columns.js';
 import { randomBelow, shuffled, type Random } from '#units/random.js';
 import { isServed } from '../construct/try-life.js';
 import { applyLife, type SearchState } from '../search/state.js';
-import { changePeople } from './change-people.js';
+import { changePeople, type PeopleWay } from './change-people.js';
 import type { Prices } from './ranking.js';
 
 /** Fewest and most sites taken out at once. */
 const LEAST_RUINED = 2;
-const MOST_RUINED = 7;
+const MOST_RUINED = 5;
 
 /** Share of rounds that take out what the prices speak against, where there are any. */
-const BY_COST = 0.3;
+const BY_COST = 0.6;
 
 /** Share of what is little that speaks against every site, so that any may be taken out. */
 const ANY = 0.5;
+
+export interface RuinOf {
+  readonly random: Random;
+  readonly people: PeopleWay;
+  readonly prices: Prices | undefined;
+}
 
 /**
  * Takes a few sites out, and people with them; true where what is left is served and paid for. Sites are
  * chosen by what their lives cost, by nearness in time, or by chance alone.
  */
-export function ruin(state: SearchState, random: Random, prices?: Prices): boolean {
+export function ruin(state: SearchState, { random, people, prices }: RuinOf): boolean {
   const count = LEAST_RUINED + randomBelow(random, MOST_RUINED - LEAST_RUINED + 1);
   for (const life of chosen(state, { count, random, prices })) applyLife(state, life, -1);
-  changePeople(state, random);
+  changePeople(state, random, people);
   return isServed(state);
 }
 
