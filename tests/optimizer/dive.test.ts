@@ -14,7 +14,8 @@ import { withOpen } from '#mip/with-open.js';
 import { groundOf } from '#optimizer/columns/ground-of.js';
 import { NOTHING_COUNTED_OUT } from '#optimizer/counts/count-columns.js';
 import { dive, diveColumns } from '#optimizer/dive/dive.js';
-import { nearPeople } from '#optimizer/improve/near-people.js';
+import { settlePeople, type People } from '#optimizer/dive/settle-people.js';
+import { nearPeople, peopleOf } from '#optimizer/improve/near-people.js';
 import { planModel, type PlanModel } from '#optimizer/model/plan-model.js';
 import { readDecisions } from '#optimizer/model/read-decisions.js';
 import { loadHighsSolver } from '#solver-highs/highs-solver.js';
@@ -45,7 +46,7 @@ const opened = { seed: 1, changing: 'bounds', shouldStop: () => false } as const
 function heldAt(made: PlanModel, values: Float64Array): Model {
   const { lives, people, ...bounds } = diveColumns(made);
   const [lower, upper] = [Float64Array.from(bounds.lower), Float64Array.from(bounds.upper)];
-  for (const column of [...lives, ...people])
+  for (const column of [...lives, ...people.flatMap((p) => p.columns)])
     lower[column] = upper[column] = Math.round(values[column] ?? 0);
   return { ...made.model, lower, upper };
 }
@@ -58,6 +59,7 @@ describe.each(programs)('$name', (of) => {
     const made = modelOf(of);
     const optimum = solver.solve(made.model, { limits: {}, seed: 1 });
     if (optimum.kind !== 'optimal') return expect.fail('the program has no plan');
+    const best = readDecisions(made.columns, optimum.values);
     for (const random of [undefined, seededRandom(of.seed)]) {
       const on = diveColumns(made);
       const dived = withOpen(solver, { ...opened, model: made.model }, (lp) =>
@@ -65,14 +67,15 @@ describe.each(programs)('$name', (of) => {
           ...on,
           sign: 1,
           ...(random ? { random } : {}),
-          chance: 0.01 * optimum.objective,
+          surePeople: peopleOf(made, best),
           patience: 10,
           done: () => false,
         }),
       );
       if (!dived) return expect.fail('the dive came to nothing');
       const { values } = dived;
-      expect(on.people.every((column) => isWhole(values[column]))).toBe(true);
+      const people = on.people.flatMap((p) => p.columns);
+      expect(people.every((column) => isWhole(values[column]))).toBe(true);
       if (!on.lives.every((column) => isWhole(values[column]))) continue;
       const whole = solver.solve(heldAt(made, values), { limits: {}, seed: 1 });
       if (whole.kind !== 'optimal') continue;
@@ -80,6 +83,37 @@ describe.each(programs)('$name', (of) => {
       expect(reached).toBeGreaterThanOrEqual(whole.objective * (1 - 1e-6));
       expect(whole.objective).toBeLessThanOrEqual(optimum.objective * (1 + 1e-6));
     }
+  });
+
+  test('settled people are worth no less than those to begin from, and no more than fractions of people are', () => {
+    const made = modelOf(of);
+    const optimum = solver.solve(made.model, { limits: {}, seed: 1 });
+    const relaxed = solver.solve(made.model, { limits: {}, seed: 1, relaxed: true });
+    if (optimum.kind !== 'optimal' || relaxed.kind !== 'optimal')
+      return expect.fail('the program has no plan');
+    const start = peopleOf(made, readDecisions(made.columns, optimum.values));
+    const { people, lower, upper } = diveColumns(made);
+    const columns = people.flatMap((p) => p.columns);
+    expect([...start.keys()].sort()).toEqual([...columns].sort());
+    const settled = withOpen(solver, { ...opened, model: made.model }, (lp) => {
+      const solved = () => {
+        const outcome = lp.solve(10);
+        if (outcome.kind !== 'optimal') return undefined;
+        const { objective: worth, values, columnDuals: gains } = outcome;
+        return { worth, values, gains };
+      };
+      const hold = (held: People) => {
+        for (const [column, count] of held) lp.setColumn(column, count, count);
+      };
+      const found = settlePeople(start, { people, lower, upper, hold, solved, done: () => false });
+      expect(solved()?.worth).toBeCloseTo(found?.worth ?? NaN, 4);
+      return found;
+    });
+    if (!settled) return expect.fail('the people of a plan admit no point');
+    // The people of the best plan admit at least the best plan.
+    expect(settled.worth).toBeGreaterThanOrEqual(optimum.objective * (1 - 1e-6));
+    expect(settled.worth).toBeLessThanOrEqual(relaxed.objective * (1 + 1e-6));
+    expect(columns.every((column) => isWhole(settled.values[column]))).toBe(true);
   });
 
   test('near the people of the best plan the best plan is found, and no other people than asked for', () => {

@@ -1,9 +1,16 @@
+import type { Variable } from '#mip/model.js';
 import type { OpenRelaxation } from '#mip/solver.js';
+import { groupBy } from '#units/group-by.js';
 import type { Random } from '#units/random.js';
 import type { PlanModel } from '../model/plan-model.js';
+import { settlePeople, type People, type PeopleByYear, type Point } from './settle-people.js';
 
 /** Tries of lives that lead nowhere, after which the rest is left as it is. */
 const MOST_MISSES = 12;
+
+/** Fractions from which people are rounded up, by chance from least to most; one half where chance has no part. */
+const LEAST_ROUNDED = 0.25;
+const MOST_ROUNDED = 0.75;
 
 /** By how much chance may lift the share of a life over that of another. */
 const CHANCE_OF_LIVES = 0.4;
@@ -15,8 +22,7 @@ const WHOLE = 1e-5;
 export interface DiveColumns {
   readonly lower: Float64Array;
   readonly upper: Float64Array;
-  /** People; the last are decided first. */
-  readonly people: readonly number[];
+  readonly people: readonly PeopleByYear[];
   readonly lives: readonly number[];
 }
 
@@ -24,10 +30,21 @@ export interface DiveColumns {
 export function diveColumns({ model, columns, counts }: PlanModel): DiveColumns {
   const stay = counts.filter(({ kind }) => kind === 'held');
   const forSeason = columns.hires.filter(({ position }) => position.term !== 'recurring');
+  const columnsOf = (of: readonly { readonly variable: Variable }[]) =>
+    of.map(({ variable }) => variable.column);
   return {
     lower: model.lower,
     upper: model.upper,
-    people: [...forSeason, ...stay].map(({ variable }) => variable.column),
+    people: [
+      ...[...groupBy(stay, ({ series }) => series).values()].map((of) => ({
+        columns: columnsOf(of),
+        stay: true,
+      })),
+      ...[...groupBy(forSeason, ({ position }) => position.id).values()].map((of) => ({
+        columns: columnsOf(of),
+        stay: false,
+      })),
+    ],
     lives: columns.lifecycles.map(({ variable }) => variable.column),
   };
 }
@@ -35,35 +52,25 @@ export function diveColumns({ model, columns, counts }: PlanModel): DiveColumns 
 export interface Diving extends DiveColumns {
   /** 1 where more is better, else -1. */
   readonly sign: 1 | -1;
+  /** People that surely admit a point, to begin from where those nearest to the relaxation admit none. */
+  readonly surePeople: People;
   /** Left out: the dive goes by values alone. */
   readonly random?: Random;
-  /** Objective by which chance may prefer one side of a fraction. */
-  readonly chance: number;
   /** Seconds of one solve at the most. */
   readonly patience: number;
   readonly done: () => boolean;
 }
 
-/** Bounds of a column, both included. */
-type Range = readonly [lower: number, upper: number];
-
-interface Point {
-  readonly worth: number;
-  readonly values: Float64Array;
-  /** Reduced costs, one for each column. */
-  readonly costs: Float64Array;
-}
-
 export interface Dived {
   /** The last point that was reached: people and most lives are whole, unless it was cut short. */
   readonly values: Float64Array;
-  /** Reduced costs where people were whole and lives were not. */
-  readonly costs: Float64Array;
+  /** By column: what one more were worth, at the most, where people were whole and lives were not. */
+  readonly gains: Float64Array;
 }
 
 /**
- * Makes a relaxation whole step by step (diving, as in Achterberg 2007, chapter 9): people first, each to the
- * side that costs less, since what fractions of them pay for is lost later; then lives, the largest share first.
+ * Makes a relaxation whole step by step (diving, as in Achterberg 2007, chapter 9): people first, all at once
+ * and then bettered, since what fractions of them pay for is lost later; then lives, the largest share first.
  *
  * @param lp a relaxation whose bounds change
  * @returns `undefined` where no point was reached
@@ -80,52 +87,26 @@ class Dive {
 
   run(): Dived | undefined {
     const root = this.solved();
-    const settled = root && this.settlePeople(root);
-    return settled && { values: this.settleLives(settled).values, costs: settled.costs };
+    const settled = root && (this.settled(this.rounded(root)) ?? this.settled(this.of.surePeople));
+    return settled && { values: this.settleLives(settled).values, gains: settled.gains };
   }
 
-  private settlePeople(from: Point): Point | undefined {
-    const ranges = new Map<number, Range>();
-    let at: Point | undefined = from;
-    while (at && !this.of.done()) {
-      const { values }: Point = at;
-      const column = this.of.people.findLast((c) => isFraction(values[c] ?? 0));
-      if (column === undefined) break;
-      const { lower, upper } = this.of;
-      const range = ranges.get(column) ?? [lower[column] ?? 0, upper[column] ?? Infinity];
-      const side = this.betterSide(column, values[column] ?? 0, range);
-      if (side) ranges.set(column, side.range);
-      at = side?.point;
-    }
-    // What lives are given from here on they are given among these people.
-    for (const column of at ? this.of.people : []) {
-      const people = Math.round(at?.values[column] ?? 0);
-      this.lp.setColumn(column, people, people);
-    }
-    return at;
+  private settled(start: People): Point | undefined {
+    return settlePeople(start, {
+      ...this.of,
+      hold: (people) => {
+        for (const [column, count] of people) this.lp.setColumn(column, count, count);
+      },
+      solved: () => this.solved(),
+    });
   }
 
-  /** The side of a fraction that costs less. */
-  private betterSide(
-    column: number,
-    value: number,
-    [least, most]: Range,
-  ): { readonly point: Point; readonly range: Range } | undefined {
-    const [down, up]: [Range, Range] = [
-      [least, Math.floor(value)],
-      [Math.ceil(value), most],
-    ];
-    const downPoint = this.solvedWith(column, ...down);
-    const upPoint = this.solvedWith(column, ...up);
-    const worthOf = (side: Point | undefined) => (side ? side.worth + this.luck() : -Infinity);
-    if (upPoint && worthOf(upPoint) >= worthOf(downPoint)) return { point: upPoint, range: up };
-    const point = downPoint && this.solvedWith(column, ...down);
-    return point && { point, range: down };
-  }
-
-  private luck(): number {
-    const { random, chance } = this.of;
-    return random ? chance * random() : 0;
+  /** All people whole, those below a fraction down. */
+  private rounded({ values }: Point): People {
+    const { random, people } = this.of;
+    const from = random ? LEAST_ROUNDED + (MOST_ROUNDED - LEAST_ROUNDED) * random() : 0.5;
+    const columns = people.flatMap((of) => of.columns);
+    return new Map(columns.map((c) => [c, Math.floor((values[c] ?? 0) + 1 - from)]));
   }
 
   private settleLives(from: Point): Point {
@@ -171,7 +152,7 @@ class Dive {
     return {
       worth: this.of.sign * outcome.objective,
       values: outcome.values,
-      costs: outcome.columnDuals,
+      gains: outcome.columnDuals.map((d) => this.of.sign * d),
     };
   }
 }

@@ -106,13 +106,13 @@ export class Board {
     };
   }
 
-  /** Tells the other thread what lives cost a relaxation of a tier. */
-  tellPrices(place: number, relaxation: Relaxation): void {
+  /** Tells the other thread what lives cost a relaxation of a tier, the tiers before it held at some values. */
+  tellPrices(place: number, relaxation: Relaxation, held = this.held(place)): void {
     const inOrder = (by: ReadonlyMap<Lifecycle, number>) =>
       Float64Array.from(this.on.ground.lifecycles, (l) => by.get(l) ?? 0);
     this.tell({
       kind: 'prices',
-      question: this.question(place),
+      question: this.question(place, held),
       bound: relaxation.bound,
       losses: inOrder(relaxation.losesAtLeast),
       costs: inOrder(relaxation.costOf),
@@ -145,8 +145,13 @@ export class Board {
   }
 
   /** Names the question of a tier: its place, and what the tiers before it are held at. */
-  question(place: number): string {
-    return `${place}:${this.held(place).join(',')}`;
+  question(place: number, held = this.held(place)): string {
+    return `${place}:${held.join(',')}`;
+  }
+
+  /** Values of the tiers before `place` where they are kept in full. */
+  keptInFull(place: number): readonly number[] {
+    return this.on.tiers.slice(0, place).map(() => 0);
   }
 
   /** Whether a question need not be asked on: no time, proven, or another plan holds earlier tiers otherwise. */
@@ -160,8 +165,7 @@ export class Board {
     return held.every((v, i) => v === this.best?.values[i]);
   }
 
-  heldTiers(place: number): HeldTiers {
-    const values = this.held(place);
+  heldTiers(place: number, values = this.held(place)): HeldTiers {
     return new Map(this.on.tiers.slice(0, place).map((t, i) => [t.name, values[i] ?? 0]));
   }
 

@@ -6,31 +6,55 @@ import { groundOf } from '../columns/ground-of.js';
 import { boundByCounts } from './bound-by-counts.js';
 import { reachFor, Relaxations, solvePart } from './part-solve.js';
 import type { SolveRun } from './settings.js';
+import { Steps } from './steps.js';
+import { tablesOf } from '../search/tables.js';
 import { tiersOf } from '../tiers/tier-list.js';
 
 /** Share of the whole time that proving one tier before benefit may take. */
 const EARLY_SHARE = 0.4;
+
+/** Seconds of the dive before the first proof and of the search after it, and their share of the time at the most. */
+const DIVE_SECONDS = 1.5;
+const DIVE_SHARE = 0.025;
 
 /** Share of a proof that goes into counts, before benefit and for benefit; the rest is the solver's. */
 const EARLY_COUNTS_SHARE = 0.6;
 const COUNTS_SHARE = 0.5;
 
 /**
- * The second thread of a solve: waits for the first plan, then proves tier by tier that none is better,
+ * The second thread of a solve: relaxes benefit while the other makes the first plan, then proves tier by tier that none is better,
  * and tells each bound, and each plan that it comes upon. Ends where all tiers up to benefit are proven.
  */
 export function boundCampus(campus: Campus, solver: Solver, run: SolveRun): void {
   const tiers = tiersOf(campus);
-  const board = new Board({ ground: groundOf(campus), tiers, solver }, run);
+  const ground = groundOf(campus);
+  const board = new Board({ ground, tiers, solver }, run);
   const relaxations = new Relaxations(board);
   const givenUp = new Set<string>();
   if (isQuick(run.settings)) tellPrices(board, relaxations);
+  else begin(board, relaxations, () => new Steps(board, tablesOf(ground)));
   while (!board.shouldStop()) {
     board.hear();
     const place = openPlace(board, givenUp);
     if (place === undefined) run.around.partner?.pause();
     else proveTier({ board, relaxations, givenUp }, place);
   }
+}
+
+/**
+ * Relaxes benefit where all before it is kept in full, as it is in most plans, so that prices are there
+ * soonest. Then makes a plan near it by chance, beside that of the other thread: a proof can wait for better plans.
+ */
+function begin(board: Board, relaxations: Relaxations, steps: () => Steps): void {
+  const { benefit } = board;
+  const held = board.keptInFull(benefit);
+  const relaxation = relaxations.ahead(benefit, secondsLimit(board.secondsLeft()));
+  if (!relaxation) return;
+  board.tellPrices(benefit, relaxation, held);
+  board.hear();
+  if (!board.best || board.question(benefit) !== board.question(benefit, held)) return;
+  const seconds = Math.min(DIVE_SECONDS, board.secondsLeft() * DIVE_SHARE);
+  steps().dive({ relaxation, held: board.heldTiers(benefit), seconds }, { seconds }, true);
 }
 
 /** Where time is short: prices towards the next better promise, then of benefit, as soon as there are any. */

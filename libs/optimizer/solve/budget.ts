@@ -39,6 +39,8 @@ export function isQuick({ seconds, work }: SolveSettings): boolean {
 export interface Budget {
   readonly seconds?: number;
   readonly rounds?: number;
+  /** Whether there is nothing left to search for. Left out: there always is. */
+  readonly enough?: () => boolean;
 }
 
 /** What the search before the first relaxation may take. */

@@ -6,7 +6,7 @@ import { dive, diveColumns } from '../dive/dive.js';
 import { planModel, type HeldTiers } from '../model/plan-model.js';
 import { readDecisions } from '../model/read-decisions.js';
 import type { Board } from './board.js';
-import { pricesOf, type Prices } from '../improve/ranking.js';
+import { peopleOf } from '../improve/near-people.js';
 import { restricted } from './restricted.js';
 import type { Relaxation } from './solve-tier.js';
 
@@ -15,9 +15,6 @@ const DIVE_LIVES = 250;
 
 /** Seconds of one solve in a dive at the most. */
 const PATIENCE = 0.5;
-
-/** Share of the bound by which chance may prefer one side of a fraction. */
-const CHANCE = 0.001;
 
 export interface DiveGoal {
   readonly relaxation: Relaxation;
@@ -30,7 +27,8 @@ export interface DiveGoal {
 
 export interface FoundByDive {
   readonly decisions: Decisions;
-  readonly prices: Prices;
+  /** The relaxation with what lives cost it once people are whole. */
+  readonly relaxation: Relaxation;
 }
 
 /**
@@ -60,7 +58,7 @@ export function diveFor(board: Board, of: DiveGoal): FoundByDive | undefined {
       ...diveColumns(made),
       sign,
       ...(of.random ? { random: of.random } : {}),
-      chance: CHANCE * Math.abs(relaxation.bound),
+      surePeople: peopleOf(made, best.plan.decisions),
       patience: PATIENCE,
       done: () => shouldStop() || around.elapsed() >= until,
     }),
@@ -69,10 +67,10 @@ export function diveFor(board: Board, of: DiveGoal): FoundByDive | undefined {
   const costOf = new Map(relaxation.costOf);
   made.columns.lifecycles.forEach(({ variable }, i) => {
     const life = ground.lifecycles[i];
-    if (life) costOf.set(life, Math.max(0, -sign * (found.costs[variable.column] ?? 0)));
+    if (life) costOf.set(life, Math.max(0, -(found.gains[variable.column] ?? 0)));
   });
   return {
     decisions: readDecisions(made.columns, found.values),
-    prices: pricesOf({ costOf, bound: relaxation.bound }),
+    relaxation: { ...relaxation, costOf },
   };
 }

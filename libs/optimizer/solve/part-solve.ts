@@ -17,8 +17,7 @@ export class Relaxations {
   /** `undefined` where it was stopped before its end. */
   of(place: number, limits: SolveLimits): Relaxation | undefined {
     const { board } = this;
-    const key = board.question(place);
-    const found = this.kept.get(key);
+    const found = this.kept.get(board.question(place));
     if (found) return found;
     const tier = board.on.tiers[place]?.name ?? '';
     const made = relaxTier({ ...question(board, place), limits });
@@ -28,11 +27,22 @@ export class Relaxations {
     return made;
   }
 
-  /** Keeps a relaxation that admits all that the tier as it is now admits. */
-  keep(place: number, relaxation: Relaxation): void {
+  /** The same with the tiers before kept in full, which needs no plan yet; `undefined` also where that cannot be. */
+  ahead(place: number, limits: SolveLimits): Relaxation | undefined {
     const { board } = this;
-    this.kept.set(board.question(place), relaxation);
-    board.noteBound({ place, held: board.held(place), bound: relaxation.bound });
+    const held = board.keptInFull(place);
+    const asked = { ...question(board, place), held: board.heldTiers(place, held) };
+    const made = relaxTier({ ...asked, limits });
+    if (made === null || made === 'infeasible') return undefined;
+    this.keep(place, made, held);
+    return made;
+  }
+
+  /** Keeps a relaxation that admits all that the tier admits with the tiers before held at some values. */
+  keep(place: number, relaxation: Relaxation, held = this.board.held(place)): void {
+    const { board } = this;
+    this.kept.set(board.question(place, held), relaxation);
+    board.noteBound({ place, held, bound: relaxation.bound });
   }
 }
 

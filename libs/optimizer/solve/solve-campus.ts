@@ -8,6 +8,13 @@ import { pricesOf } from '../improve/ranking.js';
 import { decisionsOf, type SearchState } from '../search/state.js';
 import { tablesOf, type Tables } from '../search/tables.js';
 import { tiersOf } from '../tiers/tier-list.js';
+import {
+  awaitPrices,
+  DIVE_SECONDS,
+  diveNear,
+  relaxationNow,
+  workBeside,
+} from './beside-partner.js';
 import { Board } from './board.js';
 import { firstSearch, isQuick, lastSeconds, secondsLimit, TIER_SHARES } from './budget.js';
 import { conflictSet } from './conflict-set.js';
@@ -16,7 +23,6 @@ import { question, Relaxations } from './part-solve.js';
 import { reachOut } from './reach-out.js';
 import type { SolveRun } from './settings.js';
 import { relaxationBound, solveTier, type Relaxation } from './solve-tier.js';
-import { takeTurns } from './step-choice.js';
 import { Steps } from './steps.js';
 import { tierResult } from './tier-report.js';
 
@@ -27,20 +33,8 @@ export interface SolveResult {
   readonly plan?: Plan;
 }
 
-/** Seconds of search between two looks for news, and where time is short. */
-const SEARCH_SLICE = 1;
+/** Seconds of search between two looks for news where time is short. */
 const QUICK_SLICE = 0.4;
-
-/** Seconds of a dive with the search around what it found. */
-const DIVE_SECONDS = 3;
-
-/** Seconds of one solve with people nearly settled. */
-const NEAR_SECONDS = 4;
-
-/** Seconds of one solve among few lives, and of the re-solves and the search between two of them. */
-const CORE_SECONDS = 8;
-const PARTS_SECONDS = 4;
-const SEARCH_SECONDS = 5;
 
 /** Share of the time left that a tier after benefit may take, and re-solves without gain that end it. */
 const LAST_TIER_SHARE = 0.8;
@@ -161,81 +155,21 @@ class CampusSolve {
     const { board, steps } = this;
     const place = board.benefit;
     const left = () => board.secondsLeft() - lastSeconds(this.run.settings);
-    const relax = () => this.relaxations.of(place, secondsLimit(left()));
-    if (steps.isDone(place) || !relax()) return;
-    if (this.run.around.partner) return this.takeTurns(left, relax);
+    if (this.run.around.partner) awaitPrices(this, left());
+    const relaxed = () => relaxationNow(this, left());
+    if (steps.isDone(place) || !relaxed()) return;
+    if (this.run.around.partner) return workBeside(this, left);
     const shares = left();
-    this.onRelaxation(relax, (r) =>
-      this.diveNear(r, Math.min(DIVE_SECONDS, shares * TIER_SHARES.dive)),
-    );
-    this.onRelaxation(relax, (r) =>
-      steps.search(steps.pause(shares * TIER_SHARES.search), pricesOf(r)),
-    );
-    this.onRelaxation(relax, (r) => steps.nearPeople(place, r, shares * TIER_SHARES.nearPeople));
-    this.onRelaxation(relax, (r) => steps.core(place, r, shares * TIER_SHARES.core));
-    this.onRelaxation(relax, (r) => steps.smallParts(place, r, shares * TIER_SHARES.parts));
-    this.onRelaxation(relax, (r) => steps.whole(place, r, left()));
-  }
-
-  private onRelaxation(relax: () => Relaxation | undefined, step: (r: Relaxation) => void): void {
-    const { board } = this;
-    if (this.steps.isDone(board.benefit)) return;
-    const relaxation = board.toldOf(board.benefit) ?? relax();
-    if (relaxation) step(relaxation);
-  }
-
-  /** Beside a partner that proves: whatever makes the plan better soonest, until the time is over. */
-  private takeTurns(left: () => number, relax: () => Relaxation | undefined): void {
-    const { board, steps } = this;
-    const place = board.benefit;
-    this.searchUntilTold(left, relax);
-    takeTurns({
-      steps: [
-        {
-          seconds: SEARCH_SECONDS,
-          run: (s) => this.onRelaxation(relax, (r) => steps.search({ seconds: s }, pricesOf(r))),
-        },
-        {
-          seconds: DIVE_SECONDS,
-          run: (s) => this.onRelaxation(relax, (r) => this.diveNear(r, s)),
-        },
-        {
-          seconds: NEAR_SECONDS,
-          run: (s) => this.onRelaxation(relax, (r) => steps.nearPeople(place, r, s)),
-        },
-        {
-          seconds: CORE_SECONDS,
-          run: (s) => this.onRelaxation(relax, (r) => steps.core(place, r, s)),
-        },
-        {
-          seconds: PARTS_SECONDS,
-          run: (s) => this.onRelaxation(relax, (r) => steps.smallParts(place, r, s)),
-        },
-      ],
-      worth: () => board.best?.values[place] ?? 0,
-      elapsed: () => this.run.around.elapsed(),
-      left,
-      done: () => steps.isDone(place),
-    });
-  }
-
-  /** A dive, and as long a search around what it found. */
-  private diveNear(relaxation: Relaxation, seconds: number): void {
-    const { board, steps } = this;
-    const half = seconds / 2;
-    const held = board.heldTiers(board.benefit);
-    steps.dive({ relaxation, held, seconds: half }, { seconds: half });
-  }
-
-  /** Searches until the partner tells better prices than a plain relaxation has. */
-  private searchUntilTold(left: () => number, relax: () => Relaxation | undefined): void {
-    const { board, steps } = this;
-    const least = left() * (1 - TIER_SHARES.search);
-    while (!board.toldOf(board.benefit) && left() > least && !steps.isDone(board.benefit)) {
-      this.onRelaxation(relax, (r) => this.diveNear(r, DIVE_SECONDS));
-      this.onRelaxation(relax, (r) => steps.nearPeople(board.benefit, r, NEAR_SECONDS));
-      this.onRelaxation(relax, (r) => steps.search({ seconds: SEARCH_SLICE }, pricesOf(r)));
-    }
+    const onRelaxation = (step: (r: Relaxation) => void) => {
+      const relaxation = steps.isDone(place) ? undefined : relaxed();
+      if (relaxation) step(relaxation);
+    };
+    onRelaxation((r) => diveNear(this, r, Math.min(DIVE_SECONDS, shares * TIER_SHARES.dive)));
+    onRelaxation((r) => steps.search(steps.pause(shares * TIER_SHARES.search), pricesOf(r)));
+    onRelaxation((r) => steps.nearPeople(place, r, shares * TIER_SHARES.nearPeople));
+    onRelaxation((r) => steps.core(place, r, shares * TIER_SHARES.core));
+    onRelaxation((r) => steps.smallParts(place, r, shares * TIER_SHARES.parts));
+    onRelaxation((r) => steps.whole(place, r, left()));
   }
 
   /** Improves a tier after benefit; of these only change from the published plan is bounded. */

@@ -4,7 +4,7 @@ import type { Ground } from '../columns/add-columns.js';
 import { isServed } from '../construct/try-life.js';
 import { adopt } from '../construct/adopt.js';
 import { improve } from '../improve/improve.js';
-import type { Prices } from '../improve/ranking.js';
+import { pricesOf, type Prices } from '../improve/ranking.js';
 import { ruinAndRecreate, searchValues } from '../improve/ruin-and-recreate.js';
 import { decisionsOf, type SearchState } from '../search/state.js';
 import { staffedStateOf, stateOf } from '../search/state-of.js';
@@ -20,11 +20,11 @@ import type { Relaxation } from './solve-tier.js';
 /** Lives that a solve among the cheapest chooses from; doubled where that is solved to its end. */
 const CORE_LIVES = 700;
 
-/** Lives to choose from where people are nearly settled; doubled like the others. */
-const NEAR_LIVES = 250;
+/** Lives to choose from with the people of the best plan, and with nearly these; doubled like the others. */
+const NEAR_LIVES: readonly number[] = [300, 250];
 
-/** In turn: the people of the best plan, and up to one more or fewer of each position in each year. */
-const SLACKS = 2;
+/** Lives to choose from with the people of the best plan where that is to take a moment only. */
+const FEW_LIVES = 100;
 
 /** Seconds between two plans that a search tells: judging one takes as long as many rounds. */
 const TELL_SECONDS = 0.5;
@@ -37,9 +37,11 @@ const COUNTS_NODES = 200;
 export class Steps {
   private readonly random: Random;
   private dives = 0;
+  /** A relaxation with what lives cost it among the whole people of the last dive. Left out: no dive yet. */
+  dived: Relaxation | undefined;
   private nears = 0;
-  /** Lives to choose from near the people of the best plan, by slack. */
-  private readonly nearLives: number[] = [];
+  /** Lives to choose from near the people of the best plan, by how many more or fewer each year may have. */
+  private readonly nearLives = [...NEAR_LIVES];
   lives = CORE_LIVES;
 
   constructor(
@@ -57,24 +59,29 @@ export class Steps {
 
   /**
    * Dives for a plan near a relaxation of benefit, and searches around it, be it better than the best or
-   * not: a search of its own does not come so far from where it began. Repeatable runs leave it out, since
+   * not, also for what the dive left of its time: a search of its own does not come so far from where it began. Repeatable runs leave it out, since
    * it gives up solves by the clock.
    */
-  dive(of: Omit<DiveGoal, 'random'>, search: Budget): void {
+  dive(of: Omit<DiveGoal, 'random'>, search: Budget, byChance = this.dives > 0): void {
     const { board } = this;
     if (!board.best || board.shouldStop() || board.run.settings.work !== undefined) return;
-    const found = diveFor(board, { ...of, ...(this.dives > 0 ? { random: this.random } : {}) });
+    const { around } = board.run;
+    const until = around.elapsed() + of.seconds;
+    const found = diveFor(board, { ...of, ...(byChance ? { random: this.random } : {}) });
     this.dives += 1;
+    this.dived = found?.relaxation ?? this.dived;
     const state = found && adopt(this.tables, found.decisions, 'as there');
     if (!state) return;
     board.offerUnsure(decisionsOf(state));
     const beat = searchValues(staffedStateOf(this.tables, board.best.plan.decisions));
-    this.searchFrom(state, search, { prices: found.prices, beat });
+    const spare = Math.max(0, until - around.elapsed());
+    const seconds = (search.seconds ?? Infinity) + spare;
+    this.searchFrom(state, { ...search, seconds }, { prices: pricesOf(found.relaxation), beat });
   }
 
   private searchFrom(
     state: SearchState,
-    { seconds = Infinity, rounds = Infinity }: Budget,
+    { seconds = Infinity, rounds = Infinity, enough }: Budget,
     { prices, beat }: { readonly prices: Prices | undefined; readonly beat?: readonly number[] },
   ): void {
     const { board } = this;
@@ -90,10 +97,12 @@ export class Steps {
     ruinAndRecreate(state, {
       random: this.random,
       rounds,
-      done: () => board.shouldStop() || around.elapsed() >= until,
+      done: () => {
+        if (found && around.elapsed() >= tellFrom) tell();
+        return board.shouldStop() || around.elapsed() >= until || enough?.() === true;
+      },
       onBetter: (better) => {
         found = decisionsOf(better);
-        if (around.elapsed() >= tellFrom) tell();
       },
       ...(prices ? { prices } : {}),
       ...(beat ? { beat } : {}),
@@ -130,13 +139,22 @@ export class Steps {
     if (outcome.ended === 'optimal' && !outcome.exact) this.lives *= 2;
   }
 
+  /** Solves a tier among the fewest lives, with the people of the best plan. */
+  samePeople(place: number, relaxation: Relaxation, seconds: number): void {
+    if (this.isDone(place)) return;
+    const limits = coreLimits(this.board.run.settings, seconds);
+    const by = this.dived ?? relaxation;
+    solvePart(this.board, place, { relaxation: by, most: FEW_LIVES, limits, peopleSlack: 0 });
+  }
+
   /** Solves a tier among fewer lives still, with about as many people as the best plan has. */
   nearPeople(place: number, relaxation: Relaxation, seconds: number): void {
     if (this.isDone(place)) return;
-    const peopleSlack = this.nears++ % SLACKS;
+    const peopleSlack = this.nears++ % this.nearLives.length;
     const limits = coreLimits(this.board.run.settings, seconds);
-    const most = this.nearLives[peopleSlack] ?? NEAR_LIVES;
-    const outcome = solvePart(this.board, place, { relaxation, most, limits, peopleSlack });
+    const most = this.nearLives[peopleSlack] ?? Infinity;
+    const by = peopleSlack === 0 ? (this.dived ?? relaxation) : relaxation;
+    const outcome = solvePart(this.board, place, { relaxation: by, most, limits, peopleSlack });
     if (outcome.ended === 'optimal') this.nearLives[peopleSlack] = most * 2;
   }
 
