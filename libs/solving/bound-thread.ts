@@ -13,6 +13,7 @@ const began = performance.now();
 if (!order.partner) throw new Error('a bounding thread needs a partner');
 boundCampus(order.campus, solver, {
   settings: order.settings,
+  ...(order.start ? { start: order.start } : {}),
   around: {
     ...quietSurroundings(() => (performance.now() - began) / 1000),
     shouldStop: () => Atomics.load(stop, 0) === 1,

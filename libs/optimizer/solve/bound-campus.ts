@@ -7,6 +7,8 @@ import { boundByCounts } from './bound-by-counts.js';
 import { reachFor, Relaxations, solvePart } from './part-solve.js';
 import type { SolveRun } from './settings.js';
 import { Steps } from './steps.js';
+import { adopt } from '../construct/adopt.js';
+import { decisionsOf } from '../search/state.js';
 import { tablesOf } from '../search/tables.js';
 import { tiersOf } from '../tiers/tier-list.js';
 
@@ -31,6 +33,8 @@ export function boundCampus(campus: Campus, solver: Solver, run: SolveRun): void
   const board = new Board({ ground, tiers, solver }, run);
   const relaxations = new Relaxations(board);
   const givenUp = new Set<string>();
+  const start = run.start && adopt(tablesOf(ground), run.start);
+  if (start) board.offerUnsure(decisionsOf(start));
   if (isQuick(run.settings)) tellPrices(board, relaxations);
   else begin(board, relaxations, () => new Steps(board, tablesOf(ground)));
   while (!board.shouldStop()) {

@@ -105,6 +105,7 @@ class CampusSolve {
   private constructFirst(): void {
     const { start } = this.run;
     if (start) this.keepIfSound(adopt(this.tables, start));
+    if (this.board.best && this.isQuick()) return;
     for (const recipe of RECIPES) {
       if (this.board.shouldStop()) return;
       this.keepIfSound(construct(this.tables, recipe));
