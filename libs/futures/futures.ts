@@ -1,5 +1,6 @@
 import type { Campus } from '#domain/campus.js';
 import type { Plan } from '#domain/plan.js';
+import { fiscalYear, fiscalYearLabel } from '#units/fiscal-year.js';
 import { counted, wholeInWords } from '#units/in-words.js';
 import type { FutureRunner, Policy } from './order.js';
 import type { FuturesAnswer, FuturesResult } from './results/answer.js';
@@ -108,7 +109,7 @@ function headline(campus: Campus, { promises, firstShort, futures: met }: Future
   const turning = promise?.keptThrough.filter((k) => k.share > 0.5).at(-1);
   const kept = promise
     ? turning
-      ? `“${promise.name}” is more likely than not kept through FY${turning.year % 100}, ${aboutShare(turning, met)} of futures. `
+      ? `“${promise.name}” is more likely than not kept through ${fiscalYearLabel(fiscalYear(turning.year))}, ${aboutShare(turning, met)} of futures. `
       : `“${promise.name}” is more likely than not broken in the first year. `
     : '';
   const short = firstShort

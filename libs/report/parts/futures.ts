@@ -1,4 +1,5 @@
 import type { FuturesAnswer } from '#futures/results/answer.js';
+import { fiscalYear, fiscalYearLabel } from '#units/fiscal-year.js';
 import { capitalized, wholeInWords } from '#units/in-words.js';
 import { quantileInWords, quantilesInWords, shareInWords } from '#units/sampled-in-words.js';
 import type { Block } from '../document/plan-document.js';
@@ -56,7 +57,7 @@ function careFigure(seasons: readonly Season[], busySeason: string): Block {
 
 /** `FY28` */
 function shortYear(year: number): string {
-  return `FY${String(year % 100).padStart(2, '0')}`;
+  return fiscalYearLabel(fiscalYear(year));
 }
 
 function valuesOf({ p10, p50, p90 }: Season['wanted']) {
