@@ -31,8 +31,7 @@ export function relaxationNow(by: Workers, seconds: number): Relaxation | undefi
 /** Searches until the partner tells the relaxation at which it is from the beginning. */
 export function awaitPrices({ board, steps }: Workers, left: number): void {
   const { benefit } = board;
-  const isAsked = board.question(benefit) === board.question(benefit, board.keptInFull(benefit));
-  if (!isAsked) return;
+  if (!board.holds(board.keptInFull(benefit))) return;
   const isTold = () => {
     board.hear();
     return board.toldOf(benefit) !== undefined;

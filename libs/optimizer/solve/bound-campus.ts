@@ -1,5 +1,7 @@
 import type { Campus } from '#domain/campus.js';
 import type { Solver } from '#mip/solver.js';
+import { adopt } from '../construct/adopt.js';
+import { decisionsOf } from '../search/state.js';
 import { Board } from './board.js';
 import { isQuick, secondsLimit } from './budget.js';
 import { groundOf } from '../columns/ground-of.js';
@@ -7,8 +9,6 @@ import { boundByCounts } from './bound-by-counts.js';
 import { reachFor, Relaxations, solvePart } from './part-solve.js';
 import type { SolveRun } from './settings.js';
 import { Steps } from './steps.js';
-import { adopt } from '../construct/adopt.js';
-import { decisionsOf } from '../search/state.js';
 import { tablesOf } from '../search/tables.js';
 import { tiersOf } from '../tiers/tier-list.js';
 
@@ -24,19 +24,17 @@ const EARLY_COUNTS_SHARE = 0.6;
 const COUNTS_SHARE = 0.5;
 
 /**
- * The second thread of a solve: relaxes benefit while the other makes the first plan, then proves tier by tier that none is better,
- * and tells each bound, and each plan that it comes upon. Ends where all tiers up to benefit are proven.
+ * The second thread of a solve: relaxes benefit while the other makes the first plan, then proves tier by
+ * tier that none is better, and tells each bound, and each plan that it comes upon. Ends where all tiers up to
+ * benefit are proven.
  */
 export function boundCampus(campus: Campus, solver: Solver, run: SolveRun): void {
   const tiers = tiersOf(campus);
-  const ground = groundOf(campus);
-  const board = new Board({ ground, tiers, solver }, run);
+  const board = new Board({ ground: groundOf(campus), tiers, solver }, run);
   const relaxations = new Relaxations(board);
   const givenUp = new Set<string>();
-  const start = run.start && adopt(tablesOf(ground), run.start);
-  if (start) board.offerUnsure(decisionsOf(start));
   if (isQuick(run.settings)) tellPrices(board, relaxations);
-  else begin(board, relaxations, () => new Steps(board, tablesOf(ground)));
+  else begin(board, relaxations);
   while (!board.shouldStop()) {
     board.hear();
     const place = openPlace(board, givenUp);
@@ -49,20 +47,27 @@ export function boundCampus(campus: Campus, solver: Solver, run: SolveRun): void
  * Relaxes benefit where all before it is kept in full, as it is in most plans, so that prices are there
  * soonest. Then makes a plan near it by chance, beside that of the other thread: a proof can wait for better plans.
  */
-function begin(board: Board, relaxations: Relaxations, steps: () => Steps): void {
+function begin(board: Board, relaxations: Relaxations): void {
   const { benefit } = board;
   const held = board.keptInFull(benefit);
   const relaxation = relaxations.ahead(benefit, secondsLimit(board.secondsLeft()));
   if (!relaxation) return;
   board.tellPrices(benefit, relaxation, held);
   board.hear();
-  if (!board.best || board.question(benefit) !== board.question(benefit, held)) return;
+  if (!board.holds(held)) return;
+  const steps = new Steps(board, tablesOf(board.on.ground));
   const seconds = Math.min(DIVE_SECONDS, board.secondsLeft() * DIVE_SHARE);
-  steps().dive({ relaxation, held: board.heldTiers(benefit), seconds }, { seconds }, true);
+  steps.dive({ relaxation, held: board.heldTiers(benefit), seconds }, { seconds }, true);
 }
 
-/** Where time is short: prices towards the next better promise, then of benefit, as soon as there are any. */
+/**
+ * Where time is short: prices towards the next better promise, then of benefit, as soon as there are any. An
+ * earlier plan is taken up here too, rather than waited for.
+ */
 function tellPrices(board: Board, relaxations: Relaxations): void {
+  const { start } = board.run;
+  const adopted = start && adopt(tablesOf(board.on.ground), start);
+  if (adopted) board.offerUnsure(decisionsOf(adopted));
   while (!board.best && !board.shouldStop()) {
     board.run.around.partner?.pause();
     board.hear();
