@@ -13,13 +13,13 @@ import type { Solver } from '#mip/solver.js';
 import { withOpen } from '#mip/with-open.js';
 import { groundOf } from '#optimizer/columns/ground-of.js';
 import { NOTHING_COUNTED_OUT } from '#optimizer/counts/count-columns.js';
-import { dive, diveColumns } from '#optimizer/dive/dive.js';
+import { dive, diveColumns, type Dived } from '#optimizer/dive/dive.js';
 import { settlePeople, type People } from '#optimizer/dive/settle-people.js';
 import { nearPeople, peopleOf } from '#optimizer/improve/near-people.js';
 import { planModel, type PlanModel } from '#optimizer/model/plan-model.js';
 import { readDecisions } from '#optimizer/model/read-decisions.js';
 import { loadHighsSolver } from '#solver-highs/highs-solver.js';
-import { seededRandom } from '#units/random.js';
+import { seededRandom, type Random } from '#units/random.js';
 import { generatedFile } from '../bench/programs/generated-program.js';
 import { KINDS } from '../bench/programs/shape.js';
 
@@ -51,6 +51,24 @@ function heldAt(made: PlanModel, values: Float64Array): Model {
   return { ...made.model, lower, upper };
 }
 
+/** A dive that nothing cuts short. */
+function divedIn(
+  made: PlanModel,
+  of: { readonly until: 'lives' | 'people'; readonly surePeople: People },
+  random?: Random,
+): Dived | undefined {
+  return withOpen(solver, { ...opened, model: made.model }, (lp) =>
+    dive(lp, {
+      ...diveColumns(made),
+      ...of,
+      sign: 1,
+      ...(random ? { random } : {}),
+      patience: 10,
+      done: () => false,
+    }),
+  );
+}
+
 const isWhole = (value: number | undefined) =>
   Math.abs((value ?? NaN) - Math.round(value ?? NaN)) < 1e-4;
 
@@ -62,16 +80,7 @@ describe.each(programs)('$name', (of) => {
     const best = readDecisions(made.columns, optimum.values);
     for (const random of [undefined, seededRandom(of.seed)]) {
       const on = diveColumns(made);
-      const dived = withOpen(solver, { ...opened, model: made.model }, (lp) =>
-        dive(lp, {
-          ...on,
-          sign: 1,
-          ...(random ? { random } : {}),
-          surePeople: peopleOf(made, best),
-          patience: 10,
-          done: () => false,
-        }),
-      );
+      const dived = divedIn(made, { until: 'lives', surePeople: peopleOf(made, best) }, random);
       if (!dived) return expect.fail('the dive came to nothing');
       const { values } = dived;
       const people = on.people.flatMap((p) => p.columns);
@@ -83,6 +92,22 @@ describe.each(programs)('$name', (of) => {
       expect(reached).toBeGreaterThanOrEqual(whole.objective * (1 - 1e-6));
       expect(whole.objective).toBeLessThanOrEqual(optimum.objective * (1 + 1e-6));
     }
+  });
+
+  test('a dive for people alone ends where the whole one had them settled, and that admits all that it came to', () => {
+    const made = modelOf(of);
+    const optimum = solver.solve(made.model, { limits: {}, seed: 1 });
+    if (optimum.kind !== 'optimal') return expect.fail('the program has no plan');
+    const surePeople = peopleOf(made, readDecisions(made.columns, optimum.values));
+    const settled = divedIn(made, { until: 'people', surePeople });
+    const whole = divedIn(made, { until: 'lives', surePeople });
+    if (!settled || !whole) return expect.fail('the dive came to nothing');
+    expect(settled.values).toEqual(settled.settled.values);
+    expect(settled.settled.worth).toBe(whole.settled.worth);
+    const columns = diveColumns(made).people.flatMap((p) => p.columns);
+    expect(columns.every((column) => isWhole(settled.values[column]))).toBe(true);
+    for (const column of columns)
+      expect(whole.values[column]).toBeCloseTo(settled.values[column] ?? NaN, 4);
   });
 
   test('settled people are worth no less than those to begin from, and no more than fractions of people are', () => {

@@ -56,6 +56,8 @@ export interface Diving extends DiveColumns {
   readonly surePeople: People;
   /** Left out: the dive goes by values alone. */
   readonly random?: Random;
+  /** What is made whole: all, or people alone. */
+  readonly until: 'lives' | 'people';
   /** Seconds of one solve at the most. */
   readonly patience: number;
   readonly done: () => boolean;
@@ -64,8 +66,8 @@ export interface Diving extends DiveColumns {
 export interface Dived {
   /** The last point that was reached: people and most lives are whole, unless it was cut short. */
   readonly values: Float64Array;
-  /** By column: what one more were worth, at the most, where people were whole and lives were not. */
-  readonly gains: Float64Array;
+  /** Where people were whole and lives were not. */
+  readonly settled: Point;
 }
 
 /**
@@ -88,7 +90,9 @@ class Dive {
   run(): Dived | undefined {
     const root = this.solved();
     const settled = root && (this.settled(this.rounded(root)) ?? this.settled(this.of.surePeople));
-    return settled && { values: this.settleLives(settled).values, gains: settled.gains };
+    if (!settled) return undefined;
+    const last = this.of.until === 'people' ? settled : this.settleLives(settled);
+    return { values: last.values, settled };
   }
 
   private settled(start: People): Point | undefined {

@@ -7,6 +7,9 @@ import { takeTurns, type Step } from './step-choice.js';
 /** Share of the time left in which the partner is waited for at the most, rather than to relax here as well. */
 const AWAIT_SHARE = 0.25;
 
+/** Seconds in which prices come in most programs. */
+const REST_SECONDS = 3;
+
 /** Seconds of a dive with the search around what it found. */
 export const DIVE_SECONDS = 3;
 
@@ -28,7 +31,10 @@ export function relaxationNow(by: Workers, seconds: number): Relaxation | undefi
   return board.toldOf(board.benefit) ?? relaxations.of(board.benefit, secondsLimit(seconds));
 }
 
-/** Searches until the partner tells the relaxation at which it is from the beginning. */
+/**
+ * Waits until the partner tells the relaxation at which it is from the beginning. Rests at first: the partner
+ * is done the sooner, and what a search finds without prices is soon left behind.
+ */
 export function awaitPrices({ board, steps }: Workers, left: number): void {
   const { benefit } = board;
   if (!board.holds(board.keptInFull(benefit))) return;
@@ -36,7 +42,11 @@ export function awaitPrices({ board, steps }: Workers, left: number): void {
     board.hear();
     return board.toldOf(benefit) !== undefined;
   };
-  if (!isTold()) steps.search({ seconds: left * AWAIT_SHARE, enough: isTold });
+  const { around } = board.run;
+  const until = around.elapsed() + left * AWAIT_SHARE;
+  const rested = Math.min(until, around.elapsed() + REST_SECONDS);
+  while (!isTold() && around.elapsed() < rested && !board.shouldStop()) around.partner?.pause();
+  if (!isTold()) steps.search({ seconds: until - around.elapsed(), enough: isTold });
 }
 
 /**

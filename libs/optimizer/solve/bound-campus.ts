@@ -15,9 +15,12 @@ import { tiersOf } from '../tiers/tier-list.js';
 /** Share of the whole time that proving one tier before benefit may take. */
 const EARLY_SHARE = 0.4;
 
-/** Seconds of the dive before the first proof and of the search after it, and their share of the time at the most. */
-const DIVE_SECONDS = 1.5;
-const DIVE_SHARE = 0.025;
+/** Seconds of plans before the first proof: of a dive, and of a solve with people settled first. */
+const DIVE_SECONDS = 0.75;
+const PEOPLE_SECONDS = 3;
+
+/** Share of the time left that each second of these may take at the most. */
+const SECOND_SHARE = 1 / 60;
 
 /** Share of a proof that goes into counts, before benefit and for benefit; the rest is the solver's. */
 const EARLY_COUNTS_SHARE = 0.6;
@@ -45,7 +48,7 @@ export function boundCampus(campus: Campus, solver: Solver, run: SolveRun): void
 
 /**
  * Relaxes benefit where all before it is kept in full, as it is in most plans, so that prices are there
- * soonest. Then makes a plan near it by chance, beside that of the other thread: a proof can wait for better plans.
+ * soonest. Then makes plans near it in other ways than the first thread does: a proof can wait for better plans.
  */
 function begin(board: Board, relaxations: Relaxations): void {
   const { benefit } = board;
@@ -56,8 +59,14 @@ function begin(board: Board, relaxations: Relaxations): void {
   board.hear();
   if (!board.holds(held)) return;
   const steps = new Steps(board, tablesOf(board.on.ground));
-  const seconds = Math.min(DIVE_SECONDS, board.secondsLeft() * DIVE_SHARE);
-  steps.dive({ relaxation, held: board.heldTiers(benefit), seconds }, { seconds }, true);
+  const second = Math.min(1, board.secondsLeft() * SECOND_SHARE);
+  const near = (seconds: number) => ({
+    relaxation,
+    held: board.heldTiers(benefit),
+    seconds: seconds * second,
+  });
+  steps.dive(near(DIVE_SECONDS), { seconds: 0 }, true);
+  if (board.holds(held)) steps.peopleFirst(near(PEOPLE_SECONDS));
 }
 
 /**

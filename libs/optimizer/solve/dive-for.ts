@@ -1,5 +1,6 @@
 import type { Decisions } from '#domain/plan.js';
 import { withOpen } from '#mip/with-open.js';
+import type { Lifecycle } from '#rules/columns.js';
 import type { Random } from '#units/random.js';
 import { NOTHING_COUNTED_OUT } from '../counts/count-columns.js';
 import { dive, diveColumns } from '../dive/dive.js';
@@ -21,13 +22,15 @@ export interface DiveGoal {
   /** Tiers held in the relaxation. */
   readonly held: HeldTiers;
   readonly seconds: number;
+  /** What is made whole: lives and people, or people alone. */
+  readonly until: 'lives' | 'people';
   /** Left out: the dive goes by values alone. */
   readonly random?: Random;
 }
 
 export interface FoundByDive {
   readonly decisions: Decisions;
-  /** The relaxation with what lives cost it once people are whole. */
+  /** The relaxation once people are whole: what lives cost it then, and what share of them it takes. */
   readonly relaxation: Relaxation;
 }
 
@@ -58,19 +61,24 @@ export function diveFor(board: Board, of: DiveGoal): FoundByDive | undefined {
       ...diveColumns(made),
       sign,
       ...(of.random ? { random: of.random } : {}),
+      until: of.until,
       surePeople: peopleOf(made, best.plan.decisions),
       patience: PATIENCE,
       done: () => shouldStop() || around.elapsed() >= until,
     }),
   );
   if (!found) return undefined;
+  const { gains, values } = found.settled;
   const costOf = new Map(relaxation.costOf);
-  made.columns.lifecycles.forEach(({ variable }, i) => {
+  const valueOf = new Map<Lifecycle, number>();
+  made.columns.lifecycles.forEach(({ variable: { column } }, i) => {
     const life = ground.lifecycles[i];
-    if (life) costOf.set(life, Math.max(0, -(found.gains[variable.column] ?? 0)));
+    if (!life) return;
+    costOf.set(life, Math.max(0, -(gains[column] ?? 0)));
+    valueOf.set(life, values[column] ?? 0);
   });
   return {
     decisions: readDecisions(made.columns, found.values),
-    relaxation: { ...relaxation, costOf },
+    relaxation: { ...relaxation, costOf, valueOf },
   };
 }

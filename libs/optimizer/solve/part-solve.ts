@@ -51,8 +51,8 @@ export interface Part {
   /** Lives to choose from at the most. */
   readonly most: number;
   readonly limits: SolveLimits;
-  /** People more or fewer than the best plan has, in each year. Left out: as many as it takes. */
-  readonly peopleSlack?: number;
+  /** Whose people are taken, give or take some in each year. Left out: as many as it takes. */
+  readonly near?: { readonly people: Decisions; readonly slack: number };
 }
 
 export interface PartOutcome extends TierOutcome {
@@ -71,11 +71,11 @@ export function solvePart(board: Board, place: number, part: Part): PartOutcome 
   if (!tier || !best) throw new Error('a part is solved only from a plan');
   const held = board.held(place);
   const own = { decisions: best.plan.decisions, value: best.values[place] ?? 0 };
-  const { peopleSlack } = part;
-  const isNear = peopleSlack !== undefined;
-  const counted = part.relaxation.counted ?? (isNear ? NOTHING_COUNTED_OUT : undefined);
+  const { near } = part;
+  const counted = part.relaxation.counted ?? (near ? NOTHING_COUNTED_OUT : undefined);
   const left = restricted(board.on.ground, { ...part, tier, best: own });
-  const exact = left.exact && !isNear;
+  const exact = left.exact && !near;
+  const start = !near || near.people === own.decisions ? { start: own.decisions } : {};
   const ground = counted ? { ...left.ground, counted } : left.ground;
   const note = (bound: number | null) => {
     if (exact && bound !== null) board.noteBound({ place, held, bound });
@@ -86,10 +86,8 @@ export function solvePart(board: Board, place: number, part: Part): PartOutcome 
     ...asked,
     ground,
     limits: part.limits,
-    ...(better === undefined
-      ? { start: own.decisions }
-      : { held: new Map([...asked.held, [tier.name, better]]) }),
-    ...(isNear ? { narrow: (made) => nearPeople(made, own.decisions, peopleSlack) } : {}),
+    ...(better === undefined ? start : { held: new Map([...asked.held, [tier.name, better]]) }),
+    ...(near ? { narrow: (made) => nearPeople(made, near.people, near.slack) } : {}),
     shouldStop: () => board.isOver(place, held),
     newDecisions: news(
       board,

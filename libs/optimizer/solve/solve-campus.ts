@@ -76,7 +76,8 @@ class CampusSolve {
   solve(): SolveResult {
     const { board } = this;
     this.constructFirst();
-    this.steps.search(firstSearch(this.run.settings, board.on.ground.lifecycles.length));
+    if (!this.mayRest())
+      this.steps.search(firstSearch(this.run.settings, board.on.ground.lifecycles.length));
     if (!board.best && this.findAny() === 'no-plan') return this.noPlan();
     if (!board.best) return this.ended('-without-plan');
     if (this.isQuick()) this.searchQuickly();
@@ -107,9 +108,16 @@ class CampusSolve {
     if (start) this.keepIfSound(adopt(this.tables, start));
     if (this.board.best && this.isQuick()) return;
     for (const recipe of RECIPES) {
-      if (this.board.shouldStop()) return;
+      if (this.board.shouldStop() || this.mayRest()) return;
       this.keepIfSound(construct(this.tables, recipe));
     }
+  }
+
+  /** Whether there is but benefit to better, and a partner that will soon tell what sites are worth. */
+  private mayRest(): boolean {
+    const { board, run } = this;
+    const keepsAll = board.best !== undefined && board.holds(board.keptInFull(board.benefit));
+    return keepsAll && run.around.partner !== undefined && !this.isQuick();
   }
 
   private keepIfSound(state: SearchState | undefined): void {

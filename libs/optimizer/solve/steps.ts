@@ -62,12 +62,16 @@ export class Steps {
    * not, also for what the dive left of its time: a search of its own does not come so far from where it began. Repeatable runs leave it out, since
    * it gives up solves by the clock.
    */
-  dive(of: Omit<DiveGoal, 'random'>, search: Budget, byChance = this.dives > 0): void {
+  dive(of: Omit<DiveGoal, 'random' | 'until'>, search: Budget, byChance = this.dives > 0): void {
     const { board } = this;
     if (!board.best || board.shouldStop() || board.run.settings.work !== undefined) return;
     const { around } = board.run;
     const until = around.elapsed() + of.seconds;
-    const found = diveFor(board, { ...of, ...(byChance ? { random: this.random } : {}) });
+    const found = diveFor(board, {
+      ...of,
+      until: 'lives',
+      ...(byChance ? { random: this.random } : {}),
+    });
     this.dives += 1;
     this.dived = found?.relaxation ?? this.dived;
     const state = found && adopt(this.tables, found.decisions, 'as there');
@@ -144,18 +148,40 @@ export class Steps {
     if (this.isDone(place)) return;
     const limits = coreLimits(this.board.run.settings, seconds);
     const by = this.dived ?? relaxation;
-    solvePart(this.board, place, { relaxation: by, most: FEW_LIVES, limits, peopleSlack: 0 });
+    const people = this.board.best?.plan.decisions ?? NO_DECISIONS;
+    const near = { people, slack: 0 };
+    solvePart(this.board, place, { relaxation: by, most: FEW_LIVES, limits, near });
+  }
+
+  /** Solves benefit among the fewest lives, with the people of a relaxation once they are whole. */
+  peopleFirst(of: Omit<DiveGoal, 'random' | 'until'>): void {
+    const { board } = this;
+    if (!board.best || this.isDone(board.benefit)) return;
+    const until = board.run.around.elapsed() + of.seconds;
+    const found = diveFor(board, { ...of, until: 'people', random: this.random });
+    if (!found || this.isDone(board.benefit)) return;
+    this.dived = found.relaxation;
+    const limits = coreLimits(board.run.settings, until - board.run.around.elapsed());
+    const near = { people: found.decisions, slack: 0 };
+    solvePart(board, board.benefit, {
+      relaxation: found.relaxation,
+      most: FEW_LIVES,
+      limits,
+      near,
+    });
   }
 
   /** Solves a tier among fewer lives still, with about as many people as the best plan has. */
   nearPeople(place: number, relaxation: Relaxation, seconds: number): void {
     if (this.isDone(place)) return;
-    const peopleSlack = this.nears++ % this.nearLives.length;
+    const slack = this.nears++ % this.nearLives.length;
+    const people = this.board.best?.plan.decisions ?? NO_DECISIONS;
     const limits = coreLimits(this.board.run.settings, seconds);
-    const most = this.nearLives[peopleSlack] ?? Infinity;
-    const by = peopleSlack === 0 ? (this.dived ?? relaxation) : relaxation;
-    const outcome = solvePart(this.board, place, { relaxation: by, most, limits, peopleSlack });
-    if (outcome.ended === 'optimal') this.nearLives[peopleSlack] = most * 2;
+    const most = this.nearLives[slack] ?? Infinity;
+    const by = slack === 0 ? (this.dived ?? relaxation) : relaxation;
+    const near = { people, slack };
+    const outcome = solvePart(this.board, place, { relaxation: by, most, limits, near });
+    if (outcome.ended === 'optimal') this.nearLives[slack] = most * 2;
   }
 
   /** Solves a tier among all lives that a better plan may have. Repeatable runs leave it out. */
