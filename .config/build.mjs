@@ -1,6 +1,7 @@
 /**
  * Builds dist/: the libs and apps by the TypeScript compiler, the page by Vite where apps/web has
- * a Vite configuration, and the files that are neither (JSON and the like) as they are.
+ * a Vite configuration, and the files that are neither (JSON and the like) as they are. Programs that
+ * are to start soon are bundled from that by Vite too, in dist/bundles.
  */
 import { spawnSync } from 'node:child_process';
 import {
@@ -14,10 +15,19 @@ import {
   writeFileSync,
 } from 'node:fs';
 import { dirname, join, relative } from 'node:path';
+import { build as viteBuild } from 'vite';
 import { root } from './ready/say.mjs';
 
 const dist = join(root, 'dist');
 const sourceFolders = ['apps', 'libs', 'tests/bench'];
+/** What starts again and again while somebody waits: hundreds of small modules take half a second to load. */
+const bundles = {
+  cli: 'apps/cli/main.js',
+  'solve-thread': 'libs/solving/solve-thread.js',
+  'resolve-thread': 'libs/solving/resolve-thread.js',
+  'futures-thread': 'libs/solving/futures-thread.js',
+  'ours-process': 'tests/bench/optimizer/ours-process.js',
+};
 const isSource = (path) => /\.tsx?$/.test(path);
 const isPage = (path) => path.startsWith(join('apps', 'web'));
 
@@ -29,6 +39,7 @@ removeLeftovers();
 if (existsSync(join(root, 'apps/web/vite.config.ts'))) {
   run('vite/bin/vite.js', ['build', 'apps/web', '--logLevel', 'warn']);
 }
+await bundle();
 stampAt(started);
 
 function run(tool, args) {
@@ -64,6 +75,30 @@ function removeLeftovers() {
     const source = relative('dist', path).replace(/\.js(\.map)?$/, '');
     if (!sources.has(source)) rmSync(join(root, path));
   }
+}
+
+/** Bundles our own code and zod, whose many files are slow to load; other packages stay as they are. */
+async function bundle() {
+  const input = Object.entries(bundles).map(([name, path]) => [name, join(dist, path)]);
+  await viteBuild({
+    root,
+    configFile: false,
+    publicDir: false,
+    logLevel: 'warn',
+    ssr: { noExternal: ['zod'] },
+    build: {
+      ssr: true,
+      target: 'node20',
+      minify: false,
+      sourcemap: true,
+      outDir: join(dist, 'bundles'),
+      emptyOutDir: true,
+      rolldownOptions: {
+        input: Object.fromEntries(input),
+        output: { entryFileNames: '[name].js', chunkFileNames: 'shared/[name]-[hash].js' },
+      },
+    },
+  });
 }
 
 /** Dated at the start, so that a source saved while the build ran counts as newer. */

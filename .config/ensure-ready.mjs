@@ -3,7 +3,7 @@
  *
  *     node .config/ensure-ready.mjs                          install and build what is missing
  *     node .config/ensure-ready.mjs --only-install           install what is missing
- *     node .config/ensure-ready.mjs apps/cli/main.js ARGS    the same, then run dist/apps/cli/main.js
+ *     node .config/ensure-ready.mjs bundles/cli.js ARGS      the same, then run dist/bundles/cli.js
  *
  * Uses nothing but Node, since it runs before anything is installed. All that it says goes to
  * standard error: standard output belongs to the program.

@@ -1,6 +1,6 @@
 import { InvalidArgumentError, Option, type Command } from 'commander';
 import { documentKinds, PAPERS, type DocumentKind } from '#planning/ports/document-writer.js';
-import { documents, type DocumentsOptions } from './commands/documents.js';
+import type { DocumentsOptions } from './commands/documents.js';
 import { solveSeconds } from './option-values.js';
 import type { Output } from './output.js';
 
@@ -25,9 +25,10 @@ export function addDocumentCommands(
       solveSeconds,
     )
     .option('--approved-by <name>', 'who approved them, printed on every page; with --final')
-    .action(async (campus: string, plan: string, options: DocumentsOptions) =>
-      done(await documents({ campus, plan }, options, output)),
-    );
+    .action(async (campus: string, plan: string, options: DocumentsOptions) => {
+      const { documents } = await import('./commands/documents.js');
+      done(await documents({ campus, plan }, options, output));
+    });
 }
 
 function kinds(text: string): DocumentKind[] {

@@ -1,9 +1,9 @@
 import { InvalidArgumentError, Option, type Command } from 'commander';
 import { MODEL_FORMATS } from '#planning/model-file.js';
 import { exportFormats, exportTables } from '#contracts/http/exports.js';
-import { exportCampus, type ExportOptions } from './commands/export.js';
-import { importFile, type ImportOptions } from './commands/import.js';
-import { model, type ModelOptions } from './commands/model.js';
+import type { ExportOptions } from './commands/export.js';
+import type { ImportOptions } from './commands/import.js';
+import type { ModelOptions } from './commands/model.js';
 import type { Output } from './output.js';
 
 /** Commands that bring data in from other programs and out to them. */
@@ -28,9 +28,10 @@ export function addExchangeCommands(
         .choices(['campus', 'public'])
         .default('campus'),
     )
-    .action(async (campus: string, plan: string | undefined, options: ExportOptions) =>
-      done(await exportCampus({ campus, plan }, options, output)),
-    );
+    .action(async (campus: string, plan: string | undefined, options: ExportOptions) => {
+      const { exportCampus } = await import('./commands/export.js');
+      done(await exportCampus({ campus, plan }, options, output));
+    });
   command('model <campus> [plan]', 'Write the mathematical model of a campus for other solvers.')
     .option('--tier <tier>', 'the tier to improve; earlier ones are held at the plan', 'benefit')
     .addOption(
@@ -39,15 +40,17 @@ export function addExchangeCommands(
         .default('mps'),
     )
     .requiredOption('--out <file>', 'file to write')
-    .action(async (campus: string, plan: string | undefined, options: ModelOptions) =>
-      done(await model({ campus, plan }, options, output)),
-    );
+    .action(async (campus: string, plan: string | undefined, options: ModelOptions) => {
+      const { model } = await import('./commands/model.js');
+      done(await model({ campus, plan }, options, output));
+    });
   command('import <campus> <file>', 'Show what a file would change in a campus, and change it.')
     .option('--apply', 'save it, unless a record is rejected (default: only show)')
     .option('--out <file>', 'save as this file (default: in place of the campus file)')
-    .action(async (campus: string, file: string, options: ImportOptions) =>
-      done(await importFile({ campus, file }, options, output)),
-    );
+    .action(async (campus: string, file: string, options: ImportOptions) => {
+      const { importFile } = await import('./commands/import.js');
+      done(await importFile({ campus, file }, options, output));
+    });
 }
 
 function fiscalYear(text: string): string {

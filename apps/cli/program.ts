@@ -1,13 +1,11 @@
 import { Command, CommanderError, Option } from 'commander';
-import { check } from './commands/check.js';
-import { defaults, type DefaultsOptions } from './commands/defaults.js';
-import { estimate, type EstimateOptions } from './commands/estimate.js';
+import { prepareThreads } from '#solving/ready-threads.js';
+import type { DefaultsOptions } from './commands/defaults.js';
+import type { EstimateOptions } from './commands/estimate.js';
 import { addExchangeCommands } from './exchange-commands.js';
 import { addQuestionCommands } from './question-commands.js';
 import { share, solveSeconds, wholeOrZero, wholePositive } from './option-values.js';
-import { solve, type SolveOptions } from './commands/solve.js';
-import { suitability } from './commands/suitability.js';
-import { verify } from './commands/verify.js';
+import type { SolveOptions } from './commands/solve.js';
 import { addDocumentCommands } from './document-commands.js';
 import { CommandFailure, EXIT } from './exit-codes.js';
 import { terminal, type Output } from './output.js';
@@ -16,7 +14,7 @@ const EXIT_HELP = `
 Exit codes: 0 fine; 2 a file or argument is not usable; 3 a plan does not pass its checks,
 or a document is not ready to be final; 4 no plan can exist; 5 the solve ended before it found a plan.`;
 
-/** Runs one command line; answers the exit code. */
+/** Runs one command line; answers the exit code. What a command takes is loaded once it is asked for. */
 export async function run(args: readonly string[], output: Output = terminal): Promise<number> {
   let code: number = EXIT.fine;
   const program = commandLine(output, (result) => (code = result));
@@ -53,7 +51,10 @@ function commandLine(output: Output, done: (code: number) => void): Command {
       .addHelpText('after', EXIT_HELP);
 
   command('check <campus>', 'Report every problem of a campus file at once.').action(
-    async (campus: string, options: { json?: true }) => done(await check(campus, options, output)),
+    async (campus: string, options: { json?: true }) => {
+      const { check } = await import('./commands/check.js');
+      done(await check(campus, options, output));
+    },
   );
   command('solve <campus>', 'Make a verified plan of a campus file.')
     .option(
@@ -71,12 +72,16 @@ function commandLine(output: Output, done: (code: number) => void): Command {
     .option('--plan <file>', 'save the plan in this file')
     .option('--from <file>', 'go on from this plan; what no longer fits is mended')
     .option('--position <name>', 'position on benefit, for example "kitchen first"')
-    .action(async (campus: string, options: SolveOptions) =>
-      done(await solve(campus, options, output)),
-    );
+    .action(async (campus: string, options: SolveOptions) => {
+      prepareThreads();
+      const { solve } = await import('./commands/solve.js');
+      done(await solve(campus, options, output));
+    });
   command('verify <campus> <plan>', 'Recompute a saved plan from the campus file alone.').action(
-    async (campus: string, plan: string, options: { json?: true }) =>
-      done(await verify({ campus, plan }, options, output)),
+    async (campus: string, plan: string, options: { json?: true }) => {
+      const { verify } = await import('./commands/verify.js');
+      done(await verify({ campus, plan }, options, output));
+    },
   );
   addDocumentCommands(command, output, done);
   addQuestionCommands(command, output, done);
@@ -96,18 +101,22 @@ function addReferenceCommands(
   command('estimate <campus> <site>', 'Open every number of a site, down to its sources.')
     .option('--type <type>', 'only this build type (default: all that the site may become)')
     .addOption(units())
-    .action(async (campus: string, site: string, options: EstimateOptions) =>
-      done(await estimate({ campus, site }, options, output)),
-    );
+    .action(async (campus: string, site: string, options: EstimateOptions) => {
+      const { estimate } = await import('./commands/estimate.js');
+      done(await estimate({ campus, site }, options, output));
+    });
   command('suitability <campus>', 'Rank all candidate sites, with how sure each rank is.').action(
-    async (campus: string, options: { json?: true }) =>
-      done(await suitability(campus, options, output)),
+    async (campus: string, options: { json?: true }) => {
+      const { suitability } = await import('./commands/suitability.js');
+      done(await suitability(campus, options, output));
+    },
   );
   command('defaults [campus]', 'List the planning defaults, and what a campus measured instead.')
     .addOption(units())
-    .action(async (campus: string | undefined, options: DefaultsOptions) =>
-      done(await defaults(campus, options, output)),
-    );
+    .action(async (campus: string | undefined, options: DefaultsOptions) => {
+      const { defaults } = await import('./commands/defaults.js');
+      done(await defaults(campus, options, output));
+    });
 }
 
 const UNITS = ['us', 'metric'] as const satisfies readonly DefaultsOptions['units'][];

@@ -1,14 +1,11 @@
 import type { Command } from 'commander';
-import { askAndPrint, type AskedFiles, type AskOptions } from './ask.js';
-import { askConflicts, type ConflictsOptions } from './commands/conflicts.js';
-import { askWhy, type WhyOptions } from './commands/why.js';
-import { askFutures, type FuturesOptions } from './commands/futures.js';
-import { compare, type CompareOptions } from './commands/compare.js';
+import type { AskedFiles, AskOptions } from './ask.js';
+import type { ConflictsOptions } from './commands/conflicts.js';
+import type { CompareOptions } from './commands/compare.js';
+import type { FuturesOptions } from './commands/futures.js';
+import type { NextSiteOptions } from './commands/plan-questions.js';
+import type { WhyOptions } from './commands/why.js';
 import { USUAL_FUTURES } from '#planning/answer-futures.js';
-import { additionsLines } from './lines/additions-lines.js';
-import { limitsLines } from './lines/limits-lines.js';
-import { nextSiteLines } from './lines/next-site-lines.js';
-import { promisesLines } from './lines/promises-lines.js';
 import { solveSeconds, wholeOrZero, wholePositive } from './option-values.js';
 import type { Output } from './output.js';
 
@@ -30,30 +27,29 @@ export function addQuestionCommands(
 
   question('next-site <campus> [plan]', 'Which site next year, and why not the others.')
     .option('--top <n>', 'choices to print', wholePositive, 6)
-    .action(async (campus: string, plan: string | undefined, options: AskOptions & Top) => {
-      const lines = nextSiteLines(options.top);
-      const asking = { question: { kind: 'next-site' as const }, options, lines };
-      done(await askAndPrint({ ...asking, files: filesOf(campus, plan) }, output));
+    .action(async (campus: string, plan: string | undefined, options: NextSiteOptions) => {
+      const { askNextSite } = await import('./commands/plan-questions.js');
+      done(await askNextSite(filesOf(campus, plan), options, output));
     });
   question('limits <campus> [plan]', 'What breaks first, and the next limit behind it.').action(
     async (campus: string, plan: string | undefined, options: AskOptions) => {
-      const asking = { question: { kind: 'limits' as const }, options, lines: limitsLines };
-      done(await askAndPrint({ ...asking, files: filesOf(campus, plan) }, output));
+      const { askLimits } = await import('./commands/plan-questions.js');
+      done(await askLimits(filesOf(campus, plan), options, output));
     },
   );
   question(
     'promises <campus> [plan]',
     'What each promise costs, and how long the yearly one lasts.',
   ).action(async (campus: string, plan: string | undefined, options: AskOptions) => {
-    const asking = { question: { kind: 'promises' as const }, options, lines: promisesLines };
-    done(await askAndPrint({ ...asking, files: filesOf(campus, plan) }, output));
+    const { askPromises } = await import('./commands/plan-questions.js');
+    done(await askPromises(filesOf(campus, plan), options, output));
   });
   question(
     'additions <campus> [plan]',
     'What one more position, sum, load or work day would buy.',
   ).action(async (campus: string, plan: string | undefined, options: AskOptions) => {
-    const asking = { question: { kind: 'additions' as const }, options, lines: additionsLines };
-    done(await askAndPrint({ ...asking, files: filesOf(campus, plan) }, output));
+    const { askAdditions } = await import('./commands/plan-questions.js');
+    done(await askAdditions(filesOf(campus, plan), options, output));
   });
   question(
     'conflicts <campus>',
@@ -61,9 +57,10 @@ export function addQuestionCommands(
   )
     .option('--write-repair <n>', 'write the campus file as this repair changes it', wholePositive)
     .option('--out <file>', 'the file to write it to')
-    .action(async (campus: string, options: ConflictsOptions) =>
-      done(await askConflicts(campus, options, output)),
-    );
+    .action(async (campus: string, options: ConflictsOptions) => {
+      const { askConflicts } = await import('./commands/conflicts.js');
+      done(await askConflicts(campus, options, output));
+    });
   addFutures(command, output, done);
   addPlaceQuestions(question, output, done);
 }
@@ -74,9 +71,10 @@ function addFutures(command: Question, output: Output, done: (code: number) => v
     .option('--futures <n>', 'sampled futures (default 1000)', wholePositive, USUAL_FUTURES)
     .option('--seconds <n>', 'answer within this many seconds (default 28)', solveSeconds)
     .option('--seed <n>', 'seed of the futures', wholeOrZero, 1)
-    .action(async (campus: string, plan: string | undefined, options: FuturesOptions) =>
-      done(await askFutures(filesOf(campus, plan), options, output)),
-    );
+    .action(async (campus: string, plan: string | undefined, options: FuturesOptions) => {
+      const { askFutures } = await import('./commands/futures.js');
+      done(await askFutures(filesOf(campus, plan), options, output));
+    });
 }
 
 function filesOf(campus: string, plan: string | undefined): AskedFiles {
@@ -89,21 +87,18 @@ type Question = (usage: string, description: string) => Command;
 function addPlaceQuestions(question: Question, output: Output, done: (code: number) => void): void {
   question('why <campus> <site> [year]', 'Why a site stands where it does, or not in a year.')
     .option('--plan <file>', 'the plan that is asked about (default: one is made first)')
-    .action(async (campus: string, site: string, year: string | undefined, options: WhyOptions) =>
-      done(
-        await askWhy({ campus, site, ...(year === undefined ? {} : { year }) }, options, output),
-      ),
-    );
+    .action(async (campus: string, site: string, year: string | undefined, options: WhyOptions) => {
+      const { askWhy } = await import('./commands/why.js');
+      const asked = { campus, site, ...(year === undefined ? {} : { year }) };
+      done(await askWhy(asked, options, output));
+    });
   question(
     'compare <a> <b>',
     'What differs between two plans, or made by each change of a campus file.',
   )
     .option('--campus <file>', 'the campus file of two plans')
-    .action(async (a: string, b: string, options: CompareOptions) =>
-      done(await compare({ a, b }, options, output)),
-    );
-}
-
-interface Top {
-  readonly top: number;
+    .action(async (a: string, b: string, options: CompareOptions) => {
+      const { compare } = await import('./commands/compare.js');
+      done(await compare({ a, b }, options, output));
+    });
 }

@@ -7,6 +7,8 @@ import type { SolveResult } from '#optimizer/solve/solve-campus.js';
 
 /** What a solving thread is given. */
 export interface ThreadOrder {
+  /** To search for plans, or to prove beside a partner that does. */
+  readonly part: 'search' | 'proof';
   readonly campus: Campus;
   readonly settings: SolveSettings;
   /** Decisions of an earlier plan to begin from. */

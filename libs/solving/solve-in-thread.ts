@@ -1,13 +1,13 @@
 import { availableParallelism } from 'node:os';
-import { MessageChannel, Worker, type MessagePort } from 'node:worker_threads';
+import { MessageChannel, type MessagePort, type Worker } from 'node:worker_threads';
 import type { Campus } from '#domain/campus.js';
 import type { Decisions, Plan } from '#domain/plan.js';
 import type { ConflictMember } from '#domain/tier.js';
 import { reportCutShort } from '#optimizer/solve/cut-short.js';
 import type { SolveProgress, SolveSettings } from '#optimizer/solve/settings.js';
 import type { SolveResult } from '#optimizer/solve/solve-campus.js';
-import { builtScript } from './built-script.js';
 import type { ThreadMessage, ThreadOrder } from './messages.js';
+import { takeThread } from './ready-threads.js';
 
 export type { SolveProgress, SolveSettings } from '#optimizer/solve/settings.js';
 
@@ -57,25 +57,28 @@ class ThreadSolve {
     private readonly settings: SolveSettings,
     private readonly hooks: ThreadHooks,
   ) {
-    const order = (partner?: MessagePort) => {
-      const workerData: ThreadOrder = {
-        campus,
-        settings,
-        stop: this.stop,
-        ...(hooks.start ? { start: hooks.start } : {}),
-        ...(partner ? { partner } : {}),
-      };
-      return { workerData, transferList: partner ? [partner] : [] };
-    };
     if (threadsFor(settings) === 1) {
-      this.workers = [new Worker(builtScript('solve-thread.js'), order())];
+      this.workers = [this.ordered('search')];
       return;
     }
     const { port1, port2 } = new MessageChannel();
-    this.workers = [
-      new Worker(builtScript('solve-thread.js'), order(port1)),
-      new Worker(builtScript('bound-thread.js'), order(port2)),
-    ];
+    this.workers = [this.ordered('search', port1), this.ordered('proof', port2)];
+  }
+
+  private ordered(part: ThreadOrder['part'], partner?: MessagePort): Worker {
+    const { campus, settings, stop } = this;
+    const { start } = this.hooks;
+    const order: ThreadOrder = {
+      part,
+      campus,
+      settings,
+      stop,
+      ...(start ? { start } : {}),
+      ...(partner ? { partner } : {}),
+    };
+    const thread = takeThread();
+    thread.postMessage(order, partner ? [partner] : []);
+    return thread;
   }
 
   async run(): Promise<ThreadResult> {

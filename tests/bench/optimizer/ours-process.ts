@@ -7,12 +7,15 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Campus } from '#domain/campus.js';
 import type { Decisions, Plan } from '#domain/plan.js';
-import { tiersOf } from '#optimizer/tiers/tier-list.js';
-import { checkPlanFile } from '#planning/check-plan-file.js';
-import { loadCampusFile } from '#planning/load-campus-file.js';
-import { checkPlan } from '#rules/check-plan.js';
-import { solveInThread } from '#solving/solve-in-thread.js';
+import { prepareThreads } from '#solving/ready-threads.js';
 import type { OursLine, OursTask } from './ours.js';
+
+prepareThreads();
+const { tiersOf } = await import('#optimizer/tiers/tier-list.js');
+const { checkPlanFile } = await import('#planning/check-plan-file.js');
+const { loadCampusFile } = await import('#planning/load-campus-file.js');
+const { checkPlan } = await import('#rules/check-plan.js');
+const { solveInThread } = await import('#solving/solve-in-thread.js');
 
 const { path, start, ...settings } = JSON.parse(process.argv[2] ?? '{}') as OursTask;
 const tell = (line: OursLine) => writeSync(1, `${JSON.stringify(line)}\n`);

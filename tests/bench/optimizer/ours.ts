@@ -1,4 +1,4 @@
-import { fileURLToPath } from 'node:url';
+import { createRequire } from 'node:module';
 import type { Decisions } from '#domain/plan.js';
 import type { Ending, TierResult } from '#domain/tier.js';
 import { runChild, type ChildRun } from '../peers/child.js';
@@ -66,7 +66,7 @@ const LONGEST = 3600;
 
 /** Solves a campus file, in a process of its own. */
 export async function runOurs(task: OursTask): Promise<OursRun> {
-  const script = fileURLToPath(new URL('./ours-process.js', import.meta.url));
+  const script = createRequire(import.meta.url).resolve('#bundles/ours-process.js');
   const run = await runChild(process.execPath, [script, JSON.stringify(task)], {
     atMostSeconds: (task.seconds ?? LONGEST) + OVERTIME,
   });
