@@ -25,4 +25,6 @@ export type ThreadMessage =
   | { readonly kind: 'progress'; readonly progress: SolveProgress }
   | { readonly kind: 'plan'; readonly plan: Plan; readonly values: readonly number[] }
   | { readonly kind: 'no-plan'; readonly conflict: readonly ConflictMember[] }
-  | { readonly kind: 'result'; readonly result: SolveResult };
+  | { readonly kind: 'result'; readonly result: SolveResult }
+  /** Its part is done, and it may be given another. */
+  | { readonly kind: 'idle' };

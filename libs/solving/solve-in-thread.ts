@@ -7,7 +7,7 @@ import { reportCutShort } from '#optimizer/solve/cut-short.js';
 import type { SolveProgress, SolveSettings } from '#optimizer/solve/settings.js';
 import type { SolveResult } from '#optimizer/solve/solve-campus.js';
 import type { ThreadMessage, ThreadOrder } from './messages.js';
-import { takeThread } from './ready-threads.js';
+import { giveBack, takeThread } from './ready-threads.js';
 
 export type { SolveProgress, SolveSettings } from '#optimizer/solve/settings.js';
 
@@ -51,6 +51,9 @@ class ThreadSolve {
   private best: { plan: Plan; values: readonly number[] } | undefined;
   private solver = { solverName: 'none', solverVersion: 'not started' };
   private readonly timers: NodeJS.Timeout[] = [];
+  private readonly listening: (() => void)[] = [];
+  /** Whether the searching thread gave its result itself, so that it may be kept. */
+  private answered = false;
 
   constructor(
     private readonly campus: Campus,
@@ -85,17 +88,26 @@ class ThreadSolve {
     try {
       const result = await new Promise<SolveResult>((resolve, reject) => {
         const [main] = this.workers;
-        main?.on('message', (message: ThreadMessage) => this.take(message, resolve));
-        main?.on('exit', (code) => reject(new Error(`the solving thread ended with code ${code}`)));
-        for (const worker of this.workers) worker.on('error', reject);
+        this.listen(main, 'message', (message: ThreadMessage) => this.take(message, resolve));
+        this.listen(main, 'exit', (code: number) =>
+          reject(new Error(`the solving thread ended with code ${code}`)),
+        );
+        for (const worker of this.workers) this.listen(worker, 'error', reject);
         this.armTimers(resolve);
       });
       return { ...result, ...this.solver };
     } finally {
       for (const timer of this.timers) clearTimeout(timer);
-      for (const worker of this.workers) worker.removeAllListeners();
-      await Promise.all(this.workers.map((worker) => worker.terminate()));
+      for (const stopListening of this.listening) stopListening();
+      Atomics.store(new Uint8Array(this.stop), 0, 1);
+      if (this.answered) this.workers.forEach(giveBack);
+      else await Promise.all(this.workers.map((worker) => worker.terminate()));
     }
+  }
+
+  private listen<T>(worker: Worker | undefined, event: string, listener: (of: T) => void): void {
+    worker?.on(event, listener);
+    this.listening.push(() => worker?.off(event, listener));
   }
 
   private take(message: ThreadMessage, resolve: (result: SolveResult) => void): void {
@@ -114,7 +126,10 @@ class ThreadSolve {
         this.conflict = message.conflict;
         return;
       case 'result':
+        this.answered = true;
         resolve(message.result);
+        return;
+      case 'idle':
     }
   }
 

@@ -1,4 +1,4 @@
-/** A thread that waits for one order, a part of the solve of one campus; started by `ready-threads`. */
+/** A thread that does one order after another, each a part of the solve of one campus; started by `ready-threads`. */
 import { parentPort } from 'node:worker_threads';
 import { boundCampus } from '#optimizer/solve/bound-campus.js';
 import { quietSurroundings } from '#optimizer/solve/quiet-surroundings.js';
@@ -8,12 +8,19 @@ import { loadHighsSolver } from '#solver-highs/highs-solver.js';
 import type { ThreadMessage, ThreadOrder } from './messages.js';
 import { partnerAt } from './partner-port.js';
 
+/** Bytes of a thread that is kept for another solve, at the most. */
+const MOST_KEPT_BYTES = 256 * 2 ** 20;
+
 const solver = await loadHighsSolver();
 const tell = (message: ThreadMessage) => parentPort?.postMessage(message);
 
-parentPort?.once('message', (order: ThreadOrder) => {
+parentPort?.on('message', (order: ThreadOrder) => {
   if (order.part === 'proof') prove(order);
   else search(order);
+  const { heapTotal, external } = process.memoryUsage();
+  if (heapTotal + external <= MOST_KEPT_BYTES) tell({ kind: 'idle' });
+  // What a solver has taken it never gives back, so a thread that has grown large ends.
+  else parentPort?.close();
 });
 
 /** Finds plans, and tells all that the solve finds. */

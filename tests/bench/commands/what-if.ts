@@ -4,7 +4,7 @@ import { parseArgs } from 'node:util';
 import type { CampusFile } from '#contracts/campus-file.schema.js';
 import { loadCampusFile } from '#planning/load-campus-file.js';
 import { fingerprint, KeptRuns, ourBuild } from '../optimizer/kept-runs.js';
-import { runOurs, type OursRun } from '../optimizer/ours.js';
+import { runOurs, type OursRun, type OursTask } from '../optimizer/ours.js';
 import { namedChanges } from '../what-if/changes.js';
 import { whatIfTable, type Answered } from '../what-if/compare.js';
 import { numbers, oneNumber, UsageError } from './shape-options.js';
@@ -15,7 +15,8 @@ const MOST = { seconds: 3600, work: 1_000_000, change: 100 };
 /**
  * `npm run bench -- what-if --campus FILE --seconds 3 --work 1000`: named changes of a campus, each answered
  * from its current plan in so many seconds and set against the changed campus solved cold with so much
- * work, or with --long for so many seconds. `--changes 1,4` takes some of them. Long runs are kept until our solver is built otherwise, or
+ * work, or with --long for so many seconds. With `--after 10` the process that answers has solved the campus for
+ * so many seconds before, as a server has; left out, it starts cold. `--changes 1,4` takes some of them. Long runs are kept until our solver is built otherwise, or
  * until any build with `--keep`, which names what they are kept under.
  */
 export async function whatIf(args: readonly string[]): Promise<void> {
@@ -38,7 +39,7 @@ export async function whatIf(args: readonly string[]): Promise<void> {
     answers.push({
       name: `${i + 1}. ${change.name}`,
       long: await long(path),
-      quick: await runOurs({ path, start, seconds }),
+      quick: await runOurs({ path, start, seconds, ...afterOf(options) }),
     });
     writeFileSync(join(OUT, 'what-if.md'), whatIfTable(answers));
   }
@@ -59,6 +60,11 @@ interface WhatIfOptions {
   readonly limit: LongLimit;
   readonly keep: string;
   readonly changes: (place: number) => boolean;
+  readonly after: number | undefined;
+}
+
+function afterOf({ campus, after }: WhatIfOptions): Pick<OursTask, 'after'> {
+  return after === undefined ? {} : { after: { path: campus, seconds: after } };
 }
 
 function optionsOf(args: readonly string[]): WhatIfOptions {
@@ -71,6 +77,7 @@ function optionsOf(args: readonly string[]): WhatIfOptions {
       long: { type: 'string' },
       changes: { type: 'string' },
       keep: { type: 'string' },
+      after: { type: 'string' },
     },
   });
   const chosen =
@@ -85,6 +92,10 @@ function optionsOf(args: readonly string[]): WhatIfOptions {
         ? { work: oneNumber('work', values.work, { most: MOST.work }) }
         : { seconds: oneNumber('long', values.long, { most: MOST.seconds }) },
     keep: values.keep === undefined ? ourBuild() : fingerprint(values.keep),
+    after:
+      values.after === undefined
+        ? undefined
+        : oneNumber('after', values.after, { most: MOST.seconds }),
     changes: (place) => chosen?.includes(place) ?? true,
   };
 }

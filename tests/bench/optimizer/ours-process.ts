@@ -17,15 +17,23 @@ const { loadCampusFile } = await import('#planning/load-campus-file.js');
 const { checkPlan } = await import('#rules/check-plan.js');
 const { solveInThread } = await import('#solving/solve-in-thread.js');
 
-const { path, start, ...settings } = JSON.parse(process.argv[2] ?? '{}') as OursTask;
+const { path, start, after, ...settings } = JSON.parse(process.argv[2] ?? '{}') as OursTask;
 const tell = (line: OursLine) => writeSync(1, `${JSON.stringify(line)}\n`);
-const load = loadCampusFile(readFileSync(path, 'utf8'));
-if (!load.ok) throw new Error(`${path} is no sound campus file`);
+if (after) {
+  await solveInThread(campusIn(after.path), { seed: 1, seconds: after.seconds });
+  tell({ kind: 'begin' });
+}
 const folder = mkdtempSync(join(tmpdir(), 'bench-plans-'));
 try {
-  await solve(load.campus, join(folder, 'plans'));
+  await solve(campusIn(path), join(folder, 'plans'));
 } finally {
   rmSync(folder, { recursive: true });
+}
+
+function campusIn(file: string): Campus {
+  const load = loadCampusFile(readFileSync(file, 'utf8'));
+  if (!load.ok) throw new Error(`${file} is no sound campus file`);
+  return load.campus;
 }
 
 /** Plans are kept in a file while it solves, so that they do not count as its memory. */

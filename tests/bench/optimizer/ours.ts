@@ -10,6 +10,8 @@ export type OursLine =
       readonly kind: 'tiers';
       readonly tiers: readonly { readonly name: string; readonly tolerance: number }[];
     }
+  /** From here on it counts: what was solved before is told no more. */
+  | { readonly kind: 'begin' }
   | { readonly kind: 'plan'; readonly values: readonly number[] }
   | { readonly kind: 'bound'; readonly bound: number }
   | {
@@ -56,6 +58,8 @@ export interface OursTask {
   readonly seed?: number;
   /** A file with the decisions of a plan to begin from. */
   readonly start?: string;
+  /** A campus file that the same process solves for some seconds first, as a server has. */
+  readonly after?: { readonly path: string; readonly seconds: number };
 }
 
 /** Seconds past its limit after which it is ended: plans are checked anew after the solve. */
@@ -68,12 +72,14 @@ const LONGEST = 3600;
 export async function runOurs(task: OursTask): Promise<OursRun> {
   const script = createRequire(import.meta.url).resolve('#bundles/ours-process.js');
   const run = await runChild(process.execPath, [script, JSON.stringify(task)], {
-    atMostSeconds: (task.seconds ?? LONGEST) + OVERTIME,
+    atMostSeconds: (task.seconds ?? LONGEST) + (task.after?.seconds ?? 0) + OVERTIME,
   });
-  const told = run.lines
+  const all = run.lines
     .filter(({ text }) => text.startsWith('{'))
     .map(({ seconds: at, text }) => ({ at, line: JSON.parse(text) as OursLine }));
-  return readOurs(told, run);
+  const began = all.find(({ line }) => line.kind === 'begin')?.at ?? 0;
+  const told = all.map(({ at, line }) => ({ at: at - began, line }));
+  return readOurs(told, { ...run, seconds: run.seconds - began });
 }
 
 export interface Told {
