@@ -6,7 +6,7 @@ import type { ThreadMessage } from './messages.js';
 /** Threads of one solve at the most: one searches, the other proves. */
 const MOST_THREADS = Math.min(2, availableParallelism());
 
-/** Seconds that a thread may take to do its part to the end once its solve is over, before it is ended. */
+/** Seconds in which a thread says that it has done its part once its solve is over; else it is ended. */
 const GRACE_SECONDS = 3;
 
 /** Threads that wait for an order, or load what it takes. */

@@ -18,9 +18,8 @@ parentPort?.on('message', (order: ThreadOrder) => {
   if (order.part === 'proof') prove(order);
   else search(order);
   const { heapTotal, external } = process.memoryUsage();
+  // What a solver has taken it never gives back: a thread that has grown large says nothing, and is ended.
   if (heapTotal + external <= MOST_KEPT_BYTES) tell({ kind: 'idle' });
-  // What a solver has taken it never gives back, so a thread that has grown large ends.
-  else parentPort?.close();
 });
 
 /** Finds plans, and tells all that the solve finds. */

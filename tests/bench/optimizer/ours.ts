@@ -102,7 +102,7 @@ export function readOurs(told: readonly Told[], run: ChildRun): OursRun {
   const benefit = result?.tiers.find(({ name }) => name === 'benefit');
   return {
     ended: endedAs(result?.ending),
-    ending: result?.ending ?? `no result: ${run.lines.at(-1)?.text.slice(0, 200)}`,
+    ending: result?.ending ?? `no result: ${whyNot(run)}`,
     ...checksOf(lines),
     seconds: end?.at ?? run.seconds,
     moments,
@@ -117,6 +117,12 @@ export function readOurs(told: readonly Told[], run: ChildRun): OursRun {
       decisions: result?.decisions,
     }),
   };
+}
+
+/** What a process that came to no result said of an error, else its last words. */
+function whyNot({ lines, code }: ChildRun): string {
+  const said = lines.findLast(({ text }) => /^\S*Error\b/.test(text)) ?? lines.at(-1);
+  return `exit code ${code}, ${said?.text.slice(0, 200)}`;
 }
 
 function endedAs(ending: Ending | undefined): PeerRun['ended'] {
