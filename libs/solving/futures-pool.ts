@@ -1,13 +1,10 @@
-import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
 import type { Faced, FutureRunner, FuturesOrder } from '#futures/order.js';
 import type { Outcome } from '#futures/stress/outcome.js';
 import { builtScript } from './built-script.js';
 import type { FuturesMessage } from './futures-thread.js';
 import type { PoolOptions } from './resolver-pool.js';
-
-/** Threads at the most; more would only wait for the same cores on common machines. */
-const MOST_THREADS = 2;
+import { MOST_THREADS } from './thread-limits.js';
 
 /** A runner that owns threads; closing it ends them. */
 export interface FuturesPool extends FutureRunner {
@@ -21,7 +18,7 @@ export interface FuturesPool extends FutureRunner {
 export function openFuturesPool(
   options: PoolOptions & { readonly threads?: number } = {},
 ): FuturesPool {
-  const count = options.threads ?? Math.max(1, Math.min(MOST_THREADS, availableParallelism()));
+  const count = options.threads ?? MOST_THREADS;
   const ends = performance.now() + (options.seconds ?? Infinity) * 1000;
   let begun = false;
   const mayBegin = () => {

@@ -1,13 +1,7 @@
-import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
 import { builtScript } from './built-script.js';
 import type { ThreadMessage } from './messages.js';
-
-/** Threads of one solve at the most: one searches, the other proves. */
-const MOST_THREADS = Math.min(2, availableParallelism());
-
-/** Seconds in which a thread says that it has done its part once its solve is over; else it is ended. */
-const GRACE_SECONDS = 3;
+import { GRACE_SECONDS, MOST_THREADS } from './thread-limits.js';
 
 /** Threads that wait for an order, or load what it takes. */
 const ready: Worker[] = [];

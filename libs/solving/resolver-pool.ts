@@ -1,10 +1,7 @@
-import { availableParallelism } from 'node:os';
 import { Worker } from 'node:worker_threads';
 import type { ResolveAnswer, ResolveOrder, Resolver } from '#optimizer/resolve/order.js';
 import { builtScript } from './built-script.js';
-
-/** Threads at the most; more would only wait for the same cores on common machines. */
-const MOST_THREADS = 2;
+import { MOST_THREADS } from './thread-limits.js';
 
 /** Seconds past its limit after which an order is given up and its thread ended. */
 const OVERTIME_SECONDS = 1;
@@ -40,7 +37,7 @@ export function openResolverPool(options: PoolOptions = {}): ResolverPool {
 }
 
 class Pool implements ResolverPool {
-  readonly parallel = Math.max(1, Math.min(MOST_THREADS, availableParallelism()));
+  readonly parallel = MOST_THREADS;
   private readonly began = performance.now();
   private readonly threads = new Set<Worker>();
   private readonly idle: Worker[] = [];

@@ -1,4 +1,3 @@
-import { availableParallelism } from 'node:os';
 import { MessageChannel, type MessagePort, type Worker } from 'node:worker_threads';
 import type { Campus } from '#domain/campus.js';
 import type { Decisions, Plan } from '#domain/plan.js';
@@ -8,11 +7,9 @@ import type { SolveProgress, SolveSettings } from '#optimizer/solve/settings.js'
 import type { SolveResult } from '#optimizer/solve/solve-campus.js';
 import type { ThreadMessage, ThreadOrder } from './messages.js';
 import { giveBack, takeThread } from './ready-threads.js';
+import { GRACE_SECONDS, MOST_THREADS } from './thread-limits.js';
 
 export type { SolveProgress, SolveSettings } from '#optimizer/solve/settings.js';
-
-/** Seconds that a thread may take to answer after it was asked to stop, before it is ended. */
-const GRACE_SECONDS = 3;
 
 /** Seconds past its time limit after which a thread that did not answer is ended. */
 const OVERTIME_SECONDS = 5;
@@ -158,5 +155,5 @@ class ThreadSolve {
 /** Two threads where time is limited and there are cores for both; repeatable runs use one. */
 function threadsFor({ threads, seconds, work }: SolveSettings): 1 | 2 {
   if (threads !== undefined) return threads;
-  return seconds !== undefined && work === undefined && availableParallelism() > 1 ? 2 : 1;
+  return seconds !== undefined && work === undefined && MOST_THREADS > 1 ? 2 : 1;
 }

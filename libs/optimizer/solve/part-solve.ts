@@ -51,8 +51,11 @@ export interface Part {
   /** Lives to choose from at the most. */
   readonly most: number;
   readonly limits: SolveLimits;
-  /** Whose people are taken, give or take some in each year. Left out: as many as it takes. */
-  readonly near?: { readonly people: Decisions; readonly slack: number };
+  /**
+   * Whose people are taken, give or take some in each year; `of` left out: of the best plan. Left out: as many
+   * as it takes.
+   */
+  readonly near?: { readonly of?: Decisions; readonly slack: number };
 }
 
 export interface PartOutcome extends TierOutcome {
@@ -75,7 +78,8 @@ export function solvePart(board: Board, place: number, part: Part): PartOutcome 
   const counted = part.relaxation.counted ?? (near ? NOTHING_COUNTED_OUT : undefined);
   const left = restricted(board.on.ground, { ...part, tier, best: own });
   const exact = left.exact && !near;
-  const start = !near || near.people === own.decisions ? { start: own.decisions } : {};
+  // With the people of others, the plan at hand is no point of the model.
+  const start = near?.of ? {} : { start: own.decisions };
   const ground = counted ? { ...left.ground, counted } : left.ground;
   const note = (bound: number | null) => {
     if (exact && bound !== null) board.noteBound({ place, held, bound });
@@ -87,7 +91,7 @@ export function solvePart(board: Board, place: number, part: Part): PartOutcome 
     ground,
     limits: part.limits,
     ...(better === undefined ? start : { held: new Map([...asked.held, [tier.name, better]]) }),
-    ...(near ? { narrow: (made) => nearPeople(made, near.people, near.slack) } : {}),
+    ...(near ? { narrow: (made) => nearPeople(made, near.of ?? own.decisions, near.slack) } : {}),
     shouldStop: () => board.isOver(place, held),
     newDecisions: news(
       board,

@@ -59,8 +59,8 @@ export class Steps {
 
   /**
    * Dives for a plan near a relaxation of benefit, and searches around it, be it better than the best or
-   * not, also for what the dive left of its time: a search of its own does not come so far from where it began. Repeatable runs leave it out, since
-   * it gives up solves by the clock.
+   * not, also for what the dive left of its time: a search of its own does not come so far from where it
+   * began. Repeatable runs leave it out, since it gives up solves by the clock.
    */
   dive(of: Omit<DiveGoal, 'random' | 'until'>, search: Budget, byChance = this.dives > 0): void {
     const { board } = this;
@@ -148,8 +148,7 @@ export class Steps {
     if (this.isDone(place)) return;
     const limits = coreLimits(this.board.run.settings, seconds);
     const by = this.dived ?? relaxation;
-    const people = this.board.best?.plan.decisions ?? NO_DECISIONS;
-    const near = { people, slack: 0 };
+    const near = { slack: 0 };
     solvePart(this.board, place, { relaxation: by, most: FEW_LIVES, limits, near });
   }
 
@@ -160,26 +159,20 @@ export class Steps {
     const until = board.run.around.elapsed() + of.seconds;
     const found = diveFor(board, { ...of, until: 'people', random: this.random });
     if (!found || this.isDone(board.benefit)) return;
-    this.dived = found.relaxation;
     const limits = coreLimits(board.run.settings, until - board.run.around.elapsed());
-    const near = { people: found.decisions, slack: 0 };
-    solvePart(board, board.benefit, {
-      relaxation: found.relaxation,
-      most: FEW_LIVES,
-      limits,
-      near,
-    });
+    const { relaxation, decisions } = found;
+    const near = { of: decisions, slack: 0 };
+    solvePart(board, board.benefit, { relaxation, most: FEW_LIVES, limits, near });
   }
 
   /** Solves a tier among fewer lives still, with about as many people as the best plan has. */
   nearPeople(place: number, relaxation: Relaxation, seconds: number): void {
     if (this.isDone(place)) return;
     const slack = this.nears++ % this.nearLives.length;
-    const people = this.board.best?.plan.decisions ?? NO_DECISIONS;
     const limits = coreLimits(this.board.run.settings, seconds);
     const most = this.nearLives[slack] ?? Infinity;
     const by = slack === 0 ? (this.dived ?? relaxation) : relaxation;
-    const near = { people, slack };
+    const near = { slack };
     const outcome = solvePart(this.board, place, { relaxation: by, most, limits, near });
     if (outcome.ended === 'optimal') this.nearLives[slack] = most * 2;
   }

@@ -16,8 +16,8 @@ const MOST = { seconds: 3600, work: 1_000_000, change: 100 };
  * `npm run bench -- what-if --campus FILE --seconds 3 --work 1000`: named changes of a campus, each answered
  * from its current plan in so many seconds and set against the changed campus solved cold with so much
  * work, or with --long for so many seconds. With `--after 10` the process that answers has solved the campus for
- * so many seconds before, as a server has; left out, it starts cold. `--changes 1,4` takes some of them. Long runs are kept until our solver is built otherwise, or
- * until any build with `--keep`, which names what they are kept under.
+ * so many seconds before, as a server has; left out, it starts cold. `--changes 1,4` takes some of them. Long
+ * runs are kept until our solver is built otherwise, or under any build with `--keep`, which names them.
  */
 export async function whatIf(args: readonly string[]): Promise<void> {
   const options = optionsOf(args);
