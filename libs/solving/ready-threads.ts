@@ -3,6 +3,12 @@ import { builtScript } from './built-script.js';
 import type { ThreadMessage } from './messages.js';
 import { GRACE_SECONDS, MOST_THREADS } from './thread-limits.js';
 
+/** Where a solve takes its threads from, and gives them back to. */
+export interface Threads {
+  readonly take: () => Worker;
+  readonly giveBack: (thread: Worker) => void;
+}
+
 /** Threads that wait for an order, or load what it takes. */
 const ready: Worker[] = [];
 
@@ -37,6 +43,8 @@ export function giveBack(thread: Worker): void {
   const timer = setTimeout(() => void thread.terminate(), 1000 * GRACE_SECONDS);
   left.set(thread, timer.unref());
 }
+
+export const readyThreads: Threads = { take: takeThread, giveBack };
 
 function newThread(): Worker {
   const thread = new Worker(builtScript('solve-thread.js'));

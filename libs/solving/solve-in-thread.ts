@@ -6,7 +6,7 @@ import { reportCutShort } from '#optimizer/solve/cut-short.js';
 import type { SolveProgress, SolveSettings } from '#optimizer/solve/settings.js';
 import type { SolveResult } from '#optimizer/solve/solve-campus.js';
 import type { ThreadMessage, ThreadOrder } from './messages.js';
-import { giveBack, takeThread } from './ready-threads.js';
+import { readyThreads, type Threads } from './ready-threads.js';
 import { GRACE_SECONDS, MOST_THREADS } from './thread-limits.js';
 
 export type { SolveProgress, SolveSettings } from '#optimizer/solve/settings.js';
@@ -21,6 +21,8 @@ export interface ThreadHooks {
   readonly onProgress?: (progress: SolveProgress) => void;
   /** A verified plan that is better than any before. */
   readonly onPlan?: (plan: Plan, values: readonly number[]) => void;
+  /** Left out: those that are kept ready. */
+  readonly threads?: Threads;
 }
 
 export interface ThreadResult extends SolveResult {
@@ -31,7 +33,8 @@ export interface ThreadResult extends SolveResult {
 /**
  * Solves a campus in a thread of its own, so that the caller stays awake. When the signal aborts, or
  * the time is over and the thread does not answer, the thread is ended and the best verified plan it
- * had told is the result. Rejects where the thread fails, which is a defect.
+ * had told is the result. A thread that fails is a defect: the solve rejects where it is the one that
+ * searches, and warns and goes on without a proof where it is the one that proves beside it.
  */
 export function solveInThread(
   campus: Campus,
@@ -43,6 +46,7 @@ export function solveInThread(
 
 class ThreadSolve {
   private readonly stop = new SharedArrayBuffer(1);
+  private readonly threads: Threads;
   private readonly workers: readonly Worker[];
   private conflict: readonly ConflictMember[] | undefined;
   private best: { plan: Plan; values: readonly number[] } | undefined;
@@ -57,6 +61,7 @@ class ThreadSolve {
     private readonly settings: SolveSettings,
     private readonly hooks: ThreadHooks,
   ) {
+    this.threads = hooks.threads ?? readyThreads;
     if (threadsFor(settings) === 1) {
       this.workers = [this.ordered('search')];
       return;
@@ -76,7 +81,7 @@ class ThreadSolve {
       ...(start ? { start } : {}),
       ...(partner ? { partner } : {}),
     };
-    const thread = takeThread();
+    const thread = this.threads.take();
     thread.postMessage(order, partner ? [partner] : []);
     return thread;
   }
@@ -84,12 +89,13 @@ class ThreadSolve {
   async run(): Promise<ThreadResult> {
     try {
       const result = await new Promise<SolveResult>((resolve, reject) => {
-        const [main] = this.workers;
+        const [main, proving] = this.workers;
         this.listen(main, 'message', (message: ThreadMessage) => this.take(message, resolve));
         this.listen(main, 'exit', (code: number) =>
           reject(new Error(`the solving thread ended with code ${code}`)),
         );
-        for (const worker of this.workers) this.listen(worker, 'error', reject);
+        this.listen(main, 'error', reject);
+        this.listen(proving, 'error', warnOfProof);
         this.armTimers(resolve);
       });
       return { ...result, ...this.solver };
@@ -97,7 +103,7 @@ class ThreadSolve {
       for (const timer of this.timers) clearTimeout(timer);
       for (const stopListening of this.listening) stopListening();
       Atomics.store(new Uint8Array(this.stop), 0, 1);
-      if (this.answered) this.workers.forEach(giveBack);
+      if (this.answered) this.workers.forEach(this.threads.giveBack);
       else await Promise.all(this.workers.map((worker) => worker.terminate()));
     }
   }
@@ -150,6 +156,13 @@ class ThreadSolve {
     const report = reportCutShort(this.campus, this.best.values, why);
     return { report, plan: this.best.plan };
   }
+}
+
+function warnOfProof(error: Error): void {
+  process.emitWarning(`a proof ended early, and its solve went on without it: ${error.message}`, {
+    type: 'DefectWarning',
+    ...(error.stack === undefined ? {} : { detail: error.stack }),
+  });
 }
 
 /** Two threads where time is limited and there are cores for both; repeatable runs use one. */

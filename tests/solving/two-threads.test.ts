@@ -1,9 +1,11 @@
 /** One thread searches while the other proves: they tell each other plans and bounds. */
 import { readFile } from 'node:fs/promises';
-import { beforeAll, describe, expect, test } from 'vitest';
+import { Worker } from 'node:worker_threads';
+import { beforeAll, describe, expect, test, vi } from 'vitest';
 import type { Campus } from '#domain/campus.js';
 import { loadCampusFile } from '#planning/load-campus-file.js';
 import { checkPlan } from '#rules/check-plan.js';
+import { readyThreads } from '#solving/ready-threads.js';
 import { solveInThread, type SolveProgress } from '#solving/solve-in-thread.js';
 
 let campus: Campus;
@@ -34,6 +36,18 @@ describe('a solve in two threads', () => {
       { onProgress: (progress) => told.push(progress) },
     );
     expect(told.some((p) => p.tier === 'benefit' && p.bound !== null)).toBe(true);
+  });
+
+  test('finds a plan and warns when the proof fails', async () => {
+    const failing = () => new Worker('throw new Error("out of memory")', { eval: true });
+    const taken = [readyThreads.take, failing];
+    const warn = vi.spyOn(process, 'emitWarning').mockReturnValue();
+    const threads = { ...readyThreads, take: () => taken.shift()!() };
+    const settings = { seconds: 3, seed: 1, threads: 2 } as const;
+    const { report, plan } = await solveInThread(campus, settings, { threads });
+    expect(['time-limit', 'proven']).toContain(report.ending);
+    expect(plan && checkPlan(campus, plan)).toEqual([]);
+    expect(warn.mock.calls.map(String)).toEqual([expect.stringContaining('out of memory')]);
   });
 
   test('keeps the best plan when it is stopped', async () => {
