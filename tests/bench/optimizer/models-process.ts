@@ -4,12 +4,13 @@
  * MPS and one that Node can read back; a JSON line for each is printed.
  */
 import { createHash } from 'node:crypto';
-import { readFileSync, writeFileSync, writeSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { deserialize, serialize } from 'node:v8';
 import { writeMps } from '#mip/write-mps.js';
 import { loadCampusFile } from '#planning/load-campus-file.js';
 import { loadHighsSolver } from '#solver-highs/highs-solver.js';
+import { printLine } from '../print-line.js';
 import { FORMULATIONS, type Reached } from './formulations.js';
 import type { WrittenModel } from './models.js';
 
@@ -36,5 +37,5 @@ for (const [formulation, write] of Object.entries(FORMULATIONS)) {
     },
     hash: createHash('sha256').update(text).digest('hex'),
   };
-  writeSync(1, `${JSON.stringify(written)}\n`);
+  printLine(written);
 }

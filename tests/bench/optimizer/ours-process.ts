@@ -2,12 +2,13 @@
  * Solves a campus file as the command line does, and prints every plan and bound:
  * `node ours-process.js TASK`, an `OursTask` as JSON. At its end every plan that was told is checked anew.
  */
-import { appendFileSync, mkdtempSync, readFileSync, rmSync, writeSync } from 'node:fs';
+import { appendFileSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Campus } from '#domain/campus.js';
 import type { Decisions, Plan } from '#domain/plan.js';
 import { prepareThreads } from '#solving/ready-threads.js';
+import { printLine } from '../print-line.js';
 import type { OursLine, OursTask } from './ours.js';
 
 prepareThreads();
@@ -18,7 +19,7 @@ const { checkPlan } = await import('#rules/check-plan.js');
 const { solveInThread } = await import('#solving/solve-in-thread.js');
 
 const { path, start, after, ...settings } = JSON.parse(process.argv[2] ?? '{}') as OursTask;
-const tell = (line: OursLine) => writeSync(1, `${JSON.stringify(line)}\n`);
+const tell = (line: OursLine) => printLine(line);
 if (after) {
   await solveInThread(campusIn(after.path), { seed: 1, seconds: after.seconds });
   tell({ kind: 'begin' });

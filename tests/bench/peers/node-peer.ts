@@ -2,18 +2,19 @@
  * A solver of this ecosystem, once through on a model, as a process of its own so that its time and memory can
  * be told: `node node-peer.js highs|glpk.js MODEL SECONDS`. It prints a JSON line for each moment.
  */
-import { readFileSync, writeSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { deserialize } from 'node:v8';
 import loadGlpk from 'glpk.js/node';
 import loadHighs from 'highs';
 import type { Model } from '#mip/model.js';
 import { writeMps } from '#mip/write-mps.js';
+import { printLine } from '../print-line.js';
 import { glpkModel } from './glpk-model.js';
 import type { PeerLine } from './node-peers.js';
 
 const [which, path = '', seconds = '0'] = process.argv.slice(2);
 const model = deserialize(readFileSync(path)) as Model;
-const tell = (line: PeerLine) => writeSync(1, `${JSON.stringify(line)}\n`);
+const tell = (line: PeerLine) => printLine(line);
 if (which === 'highs') await withHighs();
 else await withGlpk();
 
