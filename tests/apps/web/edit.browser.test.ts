@@ -30,6 +30,13 @@ async function editor(site: string): Promise<Page> {
   return page;
 }
 
+/** What the page says of a save once it is over, with the reason where it failed. */
+async function told(page: Page): Promise<string> {
+  const editor = page.locator('.editor').filter({ hasText: /saved\./i });
+  await editor.waitFor();
+  return await editor.innerText();
+}
+
 interface HeldSite {
   readonly id: string;
   readonly name: string;
@@ -51,7 +58,7 @@ test('two editors: the second sees both versions, chooses, and nothing is lost',
   await first.getByLabel('Name').fill('Library Steps North');
   await first.getByLabel('pH').fill('6.8');
   await first.getByRole('button', { name: 'Save the site' }).click();
-  await first.getByText('Saved.').waitFor();
+  expect(await told(first)).toMatch(/^Saved\./);
 
   await second.getByLabel('Name').fill('Library Terrace');
   await second.getByLabel('Slope, %').fill('3');
@@ -64,7 +71,7 @@ test('two editors: the second sees both versions, chooses, and nothing is lost',
   const slope = second.getByRole('group', { name: 'Slope, %' });
   expect(await slope.getByRole('radio', { name: /^Yours: 3/ }).isChecked()).toBe(true);
   await second.getByRole('button', { name: 'Save the merged site' }).click();
-  await second.getByText('Saved.').waitFor();
+  expect(await told(second)).toMatch(/^Saved\./);
   expect(await held('S-1')).toMatchObject({
     name: 'Library Terrace',
     facts: { ph: 6.8, slopePercent: 3 },
@@ -100,7 +107,7 @@ test('a save that cannot reach the server loses nothing, nor does a reload', asy
   await page.getByRole('button', { name: 'Go on editing' }).click();
   expect(await page.getByLabel('Name').inputValue()).toBe('Mill Bank Meadow');
   await page.getByRole('button', { name: 'Save the site' }).click();
-  await page.getByText('Saved.').waitFor();
+  expect(await told(page)).toMatch(/^Saved\./);
   expect(await held('S-2')).toMatchObject({ name: 'Mill Bank Meadow' });
 });
 

@@ -33,7 +33,7 @@ test('the walk: a site is found, its open gates are read, a value is noted and k
   expect(await at.page.evaluate(sideways)).toEqual([]);
   expect(await axeFindings(at.page)).toEqual([]);
   await at.page.getByRole('button', { name: 'Save the site' }).click();
-  await at.page.getByText('Saved.').waitFor();
+  await at.page.getByText(/^Saved\./).waitFor();
   const held = await at.desk.store.campuses.load(at.desk.campusId);
   const sites = held?.document['candidateSites'] as { id: string; facts: object }[];
   expect(sites.find(({ id }) => id === 'S-4')?.facts).toMatchObject({ ph: 6.9, slopePercent: 2 });
