@@ -116,6 +116,9 @@ test('the plot has a line for each plan and bound that was told, a panel for eac
   const lines = (svg: string) => svg.match(/<polyline/g);
   expect(lines(benchPlot([contest]))).toHaveLength(3);
   expect(benchPlot([contest])).not.toContain('NaN');
+  const named = (svg: string) =>
+    [...svg.matchAll(/>(ours|highs|glpk\.js|cbc|glpsol)</g)].map(([, name]) => name);
+  expect(named(benchPlot([contest]))).toEqual(['ours', 'cbc', 'glpsol']);
   const tightened = { peer: 'highs' as const, formulation: 'tightened', run: theirs };
   const both = benchPlot([{ ...contest, peers: [...contest.peers, tightened] }]);
   expect(lines(both)).toHaveLength(3 + 3);

@@ -32,7 +32,7 @@ export function benchPlot(contests: readonly Contest[]): string {
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}" font-family="sans-serif" font-size="11">`,
     `<rect width="${width}" height="${height}" fill="white"/>`,
-    legend(),
+    legend(['ours', ...contests.flatMap(({ peers }) => peers.map((p) => p.peer))]),
     ...contests.flatMap((contest, line) =>
       formulations.map((formulation, column) => {
         const [left, top] = [column * PANEL.width, 30 + line * PANEL.height];
@@ -49,10 +49,11 @@ function formulationsIn(contests: readonly Contest[]): string[] {
   return met.length > 0 ? [...new Set(met)] : [''];
 }
 
-function legend(): string {
+function legend(drawn: readonly string[]): string {
   return Object.entries(STYLES)
+    .filter(([name]) => drawn.includes(name))
     .map(([name, style], i) => {
-      const x = 20 + i * 110;
+      const x = 20 + i * 84;
       return `<line x1="${x}" y1="16" x2="${x + 30}" y2="16" ${stroke(style)}/><text x="${x + 36}" y="20">${name}</text>`;
     })
     .join('');
