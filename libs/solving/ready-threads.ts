@@ -44,6 +44,7 @@ export function giveBack(thread: Worker): void {
   left.set(thread, timer.unref());
 }
 
+/** The threads that this process keeps ready. */
 export const readyThreads: Threads = { take: takeThread, giveBack };
 
 function newThread(): Worker {
