@@ -32,9 +32,9 @@ async function editor(site: string): Promise<Page> {
 
 /** What the page says of a save once it is over, with the reason where it failed. */
 async function told(page: Page): Promise<string> {
-  const editor = page.locator('.editor').filter({ hasText: /saved\./i });
-  await editor.waitFor();
-  return await editor.innerText();
+  const note = page.getByRole('status').filter({ hasText: /^(Saved|Not saved)\./ });
+  await note.waitFor();
+  return await page.locator('.editor').innerText();
 }
 
 interface HeldSite {
