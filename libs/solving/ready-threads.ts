@@ -27,7 +27,7 @@ export function prepareThreads(): void {
 }
 
 /** A thread for one part of a solve; to be given back after it. */
-export function takeThread(): Worker {
+function takeThread(): Worker {
   const thread = ready.shift() ?? newThread();
   thread.ref();
   return thread;
@@ -37,7 +37,7 @@ export function takeThread(): Worker {
  * Gives a thread back that nobody listens to any more. It is kept for the next solve, which finds all code
  * compiled, if it ends its part soon.
  */
-export function giveBack(thread: Worker): void {
+function giveBack(thread: Worker): void {
   thread.unref();
   if (idle.has(thread)) return keepReady(thread);
   const timer = setTimeout(() => void thread.terminate(), 1000 * GRACE_SECONDS);

@@ -4,7 +4,7 @@ import { setTimeout } from 'node:timers/promises';
 import { beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import type { Campus } from '#domain/campus.js';
 import { loadCampusFile } from '#planning/load-campus-file.js';
-import { giveBack, prepareThreads, takeThread } from '#solving/ready-threads.js';
+import { prepareThreads, readyThreads } from '#solving/ready-threads.js';
 import { solveInThread } from '#solving/solve-in-thread.js';
 import { MOST_THREADS } from '#solving/thread-limits.js';
 import { generatedFile } from '../bench/programs/generated-program.js';
@@ -25,7 +25,7 @@ beforeAll(async () => {
 
 /** Threads have whole numbers in the order in which they were started. */
 async function endThreads(count: number): Promise<number[]> {
-  const threads = Array.from({ length: count }, takeThread);
+  const threads = Array.from({ length: count }, readyThreads.take);
   const numbers = threads.map((t) => t.threadId);
   await Promise.all(threads.map((t) => t.terminate()));
   return numbers;
@@ -67,9 +67,9 @@ describe('threads of solves', () => {
   });
 
   test('a thread that is given back and does not come to an end makes room for another', async () => {
-    const thread = takeThread();
+    const thread = readyThreads.take();
     const ended = new Promise((resolve) => thread.once('exit', resolve));
-    giveBack(thread);
+    readyThreads.giveBack(thread);
     await ended;
     expect(await endThreads(1)).toEqual([last + 2]);
   });

@@ -19,7 +19,7 @@ const { checkPlan } = await import('#rules/check-plan.js');
 const { solveInThread } = await import('#solving/solve-in-thread.js');
 
 const { path, start, after, ...settings } = JSON.parse(process.argv[2] ?? '{}') as OursTask;
-const tell = (line: OursLine) => printLine(line);
+const tell: (line: OursLine) => void = printLine;
 if (after) {
   await solveInThread(campusIn(after.path), { seed: 1, seconds: after.seconds });
   tell({ kind: 'begin' });

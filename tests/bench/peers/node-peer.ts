@@ -14,7 +14,7 @@ import type { PeerLine } from './node-peers.js';
 
 const [which, path = '', seconds = '0'] = process.argv.slice(2);
 const model = deserialize(readFileSync(path)) as Model;
-const tell = (line: PeerLine) => printLine(line);
+const tell: (line: PeerLine) => void = printLine;
 if (which === 'highs') await withHighs();
 else await withGlpk();
 
