@@ -47,8 +47,20 @@ function steepArea(site: CandidateSite, whenUnknown: number): number {
   return slopePercent.value > STEEP_PERCENT ? site.areaSqFt : 0;
 }
 
-/** Points a year: sum over criteria of weight x measure / reference. */
+const keptPoints = new WeakMap<Campus, WeakMap<CandidateSite, Map<string, number>>>();
+
+/** Points a year: sum over criteria of weight x measure / reference; worked out once. */
 export function pointsPerYear(campus: Campus, site: CandidateSite, type: BuildType): number {
+  const bySite = keptPoints.get(campus) ?? new WeakMap<CandidateSite, Map<string, number>>();
+  keptPoints.set(campus, bySite);
+  const byType = bySite.get(site) ?? new Map<string, number>();
+  bySite.set(site, byType);
+  const points = byType.get(type.id) ?? sumOfCriteria(campus, site, type);
+  byType.set(type.id, points);
+  return points;
+}
+
+function sumOfCriteria(campus: Campus, site: CandidateSite, type: BuildType): number {
   return campus.benefit.criteria.reduce(
     (sum, c) => sum + (c.weight * measured(campus, { site, type }, c)) / c.reference,
     0,

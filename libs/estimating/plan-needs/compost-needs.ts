@@ -91,8 +91,19 @@ export function topDressNeeds(
   return seasons;
 }
 
+const dressedLists = new WeakMap<Campus, Map<string, readonly number[]>>();
+
 /** Seasons in which a site is top-dressed: once a year, from the age that the campus sets. */
-export function topDressSeasons(campus: Campus, life: Life): number[] {
+export function topDressSeasons(campus: Campus, life: Life): readonly number[] {
+  const lists = dressedLists.get(campus) ?? new Map<string, readonly number[]>();
+  dressedLists.set(campus, lists);
+  const key = `${life.planted} ${life.ends}`;
+  const list = lists.get(key) ?? topDressSeasonsOf(campus, life);
+  lists.set(key, list);
+  return list;
+}
+
+function topDressSeasonsOf(campus: Campus, life: Life): number[] {
   const { topDressSeason, topDressFromAge } = campus.compost;
   const order = seasonOrder(campus.calendar, topDressSeason);
   return caredSeasons(campus.calendar, life)

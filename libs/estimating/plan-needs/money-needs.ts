@@ -109,24 +109,27 @@ type CaredPart = Pick<PlacedPart, 'charges' | 'life' | 'changeCost'>;
  * rounded once; the cost of a later change falls in the year in which it is made.
  */
 export function careCosts(campus: Campus, parts: readonly CaredPart[]): Cents[] {
-  const changes = parts.filter(({ changeCost }) => changeCost > 0);
-  return recurringSupplies(campus, parts).map((base, yearIndex) => {
-    const supplies = base === 0 ? 0 : scaleCents(base, priceGrowth(campus, 'supplies', yearIndex));
-    const changed = changes
-      .filter(({ life }) => seasonInstance(campus.calendar, life.planted).yearIndex === yearIndex)
-      .map(({ changeCost }) =>
-        scaleCents(changeCost, priceGrowth(campus, 'construction', yearIndex)),
-      );
-    return cents(changed.reduce<number>((sum, c) => sum + c, supplies));
-  });
+  const costs = recurringSupplies(campus, parts).map((base, yearIndex) =>
+    base === 0 ? cents(0) : scaleCents(base, priceGrowth(campus, 'supplies', yearIndex)),
+  );
+  for (const { life, changeCost } of parts) {
+    if (changeCost <= 0) continue;
+    const { yearIndex } = seasonInstance(campus.calendar, life.planted);
+    const changed = scaleCents(changeCost, priceGrowth(campus, 'construction', yearIndex));
+    const supplies = costs[yearIndex];
+    if (supplies !== undefined) costs[yearIndex] = cents(supplies + changed);
+  }
+  return costs;
 }
 
 /** Supplies of a site's pieces in dollars of the price year, by fiscal year. */
 export function recurringSupplies(
   campus: Campus,
   parts: readonly Pick<PlacedPart, 'charges' | 'life'>[],
-): Cents[] {
+): readonly Cents[] {
   const each = parts.map(({ charges, life }) => baseSupplies(campus, life, charges));
+  const [only] = each;
+  if (only && each.length === 1) return only;
   return byYear(campus, (year) => cents(each.reduce((sum, years) => sum + (years[year] ?? 0), 0)));
 }
 

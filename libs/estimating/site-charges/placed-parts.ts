@@ -52,17 +52,30 @@ function builtParts(campus: Campus, site: CandidateSite, placement: Placement): 
     const charges = siteCharges(campus, site, placement.buildType);
     return [{ charges, life: lifeOf(campus, site.id, year), share: 1, changeCost: cents(0) }];
   }
-  const first = Math.floor(whole / 2);
-  const halves = [
-    { areaSqFt: first, year },
-    { areaSqFt: whole - first, year: secondHalf },
-  ];
-  return halves.map((half) => ({
-    charges: siteCharges(campus, { ...site, areaSqFt: half.areaSqFt }, placement.buildType),
-    life: lifeOf(campus, site.id, half.year),
-    share: half.areaSqFt / whole,
+  const [first, second] = halvesOf(site);
+  return [
+    { half: first, year },
+    { half: second, year: secondHalf },
+  ].map((of) => ({
+    charges: siteCharges(campus, of.half, placement.buildType),
+    life: lifeOf(campus, site.id, of.year),
+    share: of.half.areaSqFt / whole,
     changeCost: cents(0),
   }));
+}
+
+type Halves = readonly [first: CandidateSite, second: CandidateSite];
+
+const keptHalves = new WeakMap<CandidateSite, Halves>();
+
+/** A site's halves, the same ones each time, so that what they ask for is worked out once. */
+function halvesOf(site: CandidateSite): Halves {
+  const whole = Math.round(site.areaSqFt);
+  const first = Math.floor(whole / 2);
+  const of = (areaSqFt: number): CandidateSite => ({ ...site, areaSqFt });
+  const halves = keptHalves.get(site) ?? [of(first), of(whole - first)];
+  keptHalves.set(site, halves);
+  return halves;
 }
 
 function changedPart(of: {

@@ -2,7 +2,6 @@ import type { SeasonInstance } from '#domain/calendar.js';
 import type { TaskClass } from '#domain/labor.js';
 import { ageInSeason } from '#estimating/site-charges/life.js';
 import {
-  CARE_CLASSES,
   PROFILE_PARTS,
   type CareClass,
   type TypeProfile,
@@ -57,5 +56,9 @@ type CareHours = Readonly<Record<CareClass, number>>;
 /** Hours for each thousand square feet at an age. */
 function careHours(profile: TypeProfile, age: number, season: SeasonInstance): CareHours {
   const hours = (c: CareClass) => profile.care(c, age, season.order) / PROFILE_PARTS;
-  return Object.fromEntries(CARE_CLASSES.map((c) => [c, hours(c)])) as CareHours;
+  return {
+    'care-food': hours('care-food'),
+    'care-other': hours('care-other'),
+    harvest: hours('harvest'),
+  };
 }

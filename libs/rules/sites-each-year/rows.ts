@@ -1,8 +1,8 @@
 import { yearAt } from '#domain/calendar.js';
 import { fiscalYearLabel } from '#units/fiscal-year.js';
+import { groupBy } from '#units/group-by.js';
 import type { Term } from '#mip/model.js';
 import type { ModelDraft } from '#mip/model-draft.js';
-import { countTerms } from '../columns.js';
 import { countsIn, standsThrough } from '../counting.js';
 import type { CommitmentRows } from '../test-rows.js';
 
@@ -19,15 +19,16 @@ export const addSitesEachYearRows: CommitmentRows<'sites-each-year'> = (
   const { campus } = columns;
   const { calendar } = campus;
   const short: Term[] = [];
+  const counting = groupBy(
+    columns.lifecycles.filter(
+      ({ placement }) => test.returnedCounts || standsThrough(campus, placement),
+    ),
+    ({ placement, charges }) => countsIn(placement, charges.areaSqFt, test.countsFromSqFt),
+  );
   for (let index = 0; index < calendar.horizonYears; index++) {
     const year = yearAt(calendar, index);
     if (year < test.from || year > test.to) continue;
-    const counts = countTerms(
-      columns,
-      ({ placement, charges }) =>
-        countsIn(placement, charges.areaSqFt, test.countsFromSqFt) === year &&
-        (test.returnedCounts || standsThrough(campus, placement)),
-    );
+    const counts = (counting.get(year) ?? []).map(({ variable }) => ({ variable, coefficient: 1 }));
     const label = `sites-each-year ${fiscalYearLabel(year)}`;
     const missing = slack === 'allowed' ? [shortTerm(draft, label, test.count)] : [];
     short.push(...missing);
