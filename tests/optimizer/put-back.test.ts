@@ -5,8 +5,9 @@
 import { expect, test } from 'vitest';
 import { campusCharges } from '#estimating/site-charges/campus-charges.js';
 import { everyLifecycle } from '#optimizer/columns/lifecycles.js';
-import { isServed, restore, snapshotOf } from '#optimizer/construct/try-life.js';
+import { isServed } from '#optimizer/construct/try-life.js';
 import { ruinAndRecreate } from '#optimizer/improve/ruin-and-recreate.js';
+import { Checkpoint } from '#optimizer/search/checkpoint.js';
 import { applyHire, applyLife, emptyState, type SearchState } from '#optimizer/search/state.js';
 import { tablesOf } from '#optimizer/search/tables.js';
 import { seededRandom } from '#units/random.js';
@@ -40,12 +41,15 @@ test('lives, hours, costs and people come back as they were', () => {
   const state = unservedState();
   applyHire(state, { position: 0, startYear: 1, count: 1 });
   const before = kept(state);
-  const snapshot = snapshotOf(state);
+  const checkpoint = new Checkpoint(state);
   const [life] = state.lives;
-  if (life) applyLife(state, life, -1);
+  if (life) {
+    applyLife(state, life, -1);
+    checkpoint.removed.push(life);
+  }
   applyHire(state, { position: 0, startYear: 1, count: -1 });
   applyHire(state, { position: 0, startYear: 2, count: 1 });
-  restore(state, snapshot);
+  checkpoint.putBack();
   expect(kept(state)).toEqual(before);
 });
 

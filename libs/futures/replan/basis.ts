@@ -10,9 +10,10 @@ import { FINE_PER_HUNDREDTH } from '#estimating/site-charges/type-profile.js';
 import { lifecycleOf, possibleLifecycles } from '#optimizer/columns/lifecycles.js';
 import { countsInYear, mustHave, promisedByYear } from '#optimizer/construct/musts.js';
 import { laborTest, type LaborTest } from '#optimizer/search/labor-test.js';
-import { moneyLayout, type MoneyLayout } from '#optimizer/search/money-test.js';
+import { moneyLayout, type MoneyLayout } from '#optimizer/search/money-layout.js';
 import { emptyState, type SearchState } from '#optimizer/search/state.js';
-import { CLASS_COUNT, tablesOf, type Tables } from '#optimizer/search/tables.js';
+import { CLASS_COUNT } from '#optimizer/search/life-charges.js';
+import { tablesOf, type Tables } from '#optimizer/search/tables.js';
 import type { Lifecycle } from '#rules/columns.js';
 import { groupBy } from '#units/group-by.js';
 
@@ -146,7 +147,7 @@ function standingBills(tables: Tables): BasisCost[] {
     ...{ sink: tables.sinkOf({ ...c, line: 'care' }), year: c.yearIndex, amount: c.amount },
     kind: 'supplies' as const,
   }));
-  const sink = tables.sinkOf({ line: 'standing' });
+  const sink = tables.sinks.standing;
   const standing = campus.standingCosts.flatMap((cost) => {
     const alone = { ...campus, standingCosts: [cost] };
     const { standing: byYear } = moneyNeeds(alone, NO_DECISIONS, charges);

@@ -14,7 +14,14 @@ import { compostPrice } from '#estimating/plan-needs/money-needs.js';
 import { seasonInstance } from '#domain/calendar.js';
 import { TASK_CLASSES } from '#domain/labor.js';
 import { CARE_CLASSES } from '#estimating/site-charges/type-profile.js';
-import { CLASS_COUNT, type LifeCharges, type Tables } from '#optimizer/search/tables.js';
+import {
+  billsOf,
+  CLASS_COUNT,
+  type Amounts,
+  type Due,
+  type LifeCharges,
+} from '#optimizer/search/life-charges.js';
+import type { Tables } from '#optimizer/search/tables.js';
 import type { Lifecycle } from '#rules/columns.js';
 import { scaleCents } from '#units/cents.js';
 import { centiYards } from '#units/centiyards.js';
@@ -128,16 +135,28 @@ function tablesKnowing(basis: Basis, known: Known): Tables {
     positions: tables.positions.map((table, place) => ({
       ...table,
       firstStart: basis.firstStart(place, known.year),
-      cost: (startYear, year) =>
-        year <= known.year ? 0 : Math.round(table.cost(startYear, year) * known.prices.wages),
+      bills: (startYear) => billsAhead(table.bills(startYear), tables.years, known),
     })),
     chargesOf(life) {
       const found = charges.get(life);
       if (found) return found;
-      const made = { ...tables.chargesOf(life), money: billsKnowing(basis, known, life) };
+      const made = {
+        ...tables.chargesOf(life),
+        bills: billsOf(billsKnowing(basis, known, life), tables.years),
+      };
       charges.set(life, made);
       return made;
     },
+  };
+}
+
+/** What a position costs after this year, at the wages of the future. */
+function billsAhead({ at, amounts }: Amounts, years: number, { year, prices }: Known): Amounts {
+  return {
+    at,
+    amounts: amounts.map((cents, i) =>
+      (at[i] ?? 0) % years <= year ? 0 : Math.round(cents * prices.wages),
+    ),
   };
 }
 
@@ -153,12 +172,12 @@ function campusKnowing(campus: Campus, { stock, prices }: Known): Campus {
   };
 }
 
-function billsKnowing(basis: Basis, known: Known, life: Lifecycle): LifeCharges['money'] {
+function billsKnowing(basis: Basis, known: Known, life: Lifecycle): Due[] {
   const care = basis.costsOf(life).care.filter((c) => isDue(c, known, life));
   return [...buildsDue(basis, known, life), ...care.map((c) => priced(c, known))];
 }
 
-function buildsDue(basis: Basis, known: Known, life: Lifecycle): LifeCharges['money'] {
+function buildsDue(basis: Basis, known: Known, life: Lifecycle): Due[] {
   const bid = known.bids.get(life.site) ?? 1;
   const builds = basis.costsOf(life).build.filter((c) => isDue(c, known, life));
   return builds.map((c) => priced({ ...c, amount: c.amount * bid }, known));
@@ -172,8 +191,6 @@ function isDue({ year }: BasisCost, known: Known, life: Lifecycle): boolean {
 function priced({ sink, year, amount, kind }: BasisCost, { prices }: Known): Due {
   return [sink, year, Math.round(amount * prices[kind])];
 }
-
-type Due = LifeCharges['money'][number];
 
 /** Condones hours that what is begun asks for and nobody has, the positions meant so far included. */
 function condoneHours(state: SearchState, hours: Float64Array): void {
@@ -216,7 +233,7 @@ function runningCosts(basis: Basis, known: Known, state: SearchState): Float64Ar
   for (const life of state.lives) {
     for (const [sink, year, amount] of buildsDue(basis, known, life)) add(sink, year, -amount);
   }
-  const sink = tables.sinkOf({ line: 'compost' });
+  const sink = tables.sinks.compost;
   for (const { season, cubicYards, grade } of purchasesOf(state) ?? []) {
     const { yearIndex } = seasonInstance(ground.campus.calendar, season);
     add(sink, yearIndex, cubicYards * compostPrice(ground.campus, yearIndex, grade));

@@ -13,27 +13,41 @@ export function admissible(
   return isAlone(campus, lives, life) && isInOrder(campus, lives, life);
 }
 
-function isAlone(campus: Campus, lives: ReadonlySet<Lifecycle>, { site }: Lifecycle): boolean {
-  const groups = campus.exclusiveGroups.filter((g) => g.sites.includes(site));
-  if (groups.length === 0) return true;
-  return ![...lives].some((l) => groups.some((g) => g.sites.includes(l.site)));
+/** Whether a site must wait for another, or another for it. */
+export function isOrdered({ precedence }: Campus, site: string): boolean {
+  return precedence.some(({ before, after }) => before === site || after === site);
 }
 
-function isInOrder(campus: Campus, lives: ReadonlySet<Lifecycle>, life: Lifecycle): boolean {
-  const orders = campus.precedence.filter((p) => p.before === life.site || p.after === life.site);
-  if (orders.length === 0) return true;
-  const placed = new Map([...lives].map((l) => [l.site, l.placement]));
-  const standing = new Set(campus.existing.map((s) => s.id));
-  return orders.every(({ before, after, yearsApart }) => {
-    if (standing.has(before)) return true;
-    const first = before === life.site ? life.placement : placed.get(before);
-    const later = after === life.site ? life.placement : placed.get(after);
+/** Sites of which none may be built where one is. */
+export function rivalsOf({ exclusiveGroups }: Campus, site: string): string[] {
+  const groups = exclusiveGroups.filter(({ sites }) => sites.includes(site));
+  return groups.flatMap(({ sites }) => sites.filter((other) => other !== site));
+}
+
+function isAlone(campus: Campus, lives: ReadonlySet<Lifecycle>, { site }: Lifecycle): boolean {
+  const rivals = rivalsOf(campus, site);
+  return rivals.length === 0 || ![...lives].some((other) => rivals.includes(other.site));
+}
+
+/** Whether a life waits for others as long as it must, and others for it. */
+export function isInOrder(campus: Campus, lives: ReadonlySet<Lifecycle>, life: Lifecycle): boolean {
+  const placementOf = (site: string) => {
+    if (site === life.site) return life.placement;
+    for (const other of lives) if (other.site === site) return other.placement;
+    return undefined;
+  };
+  return campus.precedence.every(({ before, after, yearsApart }) => {
+    if (before !== life.site && after !== life.site) return true;
+    if (campus.existing.some((s) => s.id === before)) return true;
+    const later = placementOf(after);
     if (later === undefined) return true;
+    const first = placementOf(before);
     return first !== undefined && later.year >= finishedIn(first) + yearsApart;
   });
 }
 
-function typeAllowed(campus: Campus, life: Lifecycle): boolean {
+/** Whether binding promises admit what a life makes of its site. */
+export function typeAllowed(campus: Campus, life: Lifecycle): boolean {
   return campus.commitments.every(
     ({ test, strength }) =>
       strength !== 'binding' ||

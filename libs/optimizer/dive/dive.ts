@@ -56,8 +56,6 @@ export interface Diving extends DiveColumns {
   readonly surePeople: People;
   /** Left out: the dive goes by values alone. */
   readonly random?: Random;
-  /** What is made whole: all, or people alone. */
-  readonly until: 'lives' | 'people';
   /** Seconds of one solve at the most. */
   readonly patience: number;
   readonly done: () => boolean;
@@ -91,8 +89,7 @@ class Dive {
     const root = this.solved();
     const settled = root && (this.settled(this.rounded(root)) ?? this.settled(this.of.surePeople));
     if (!settled) return undefined;
-    const last = this.of.until === 'people' ? settled : this.settleLives(settled);
-    return { values: last.values, settled };
+    return { values: this.settleLives(settled).values, settled };
   }
 
   private settled(start: People): Point | undefined {

@@ -1,9 +1,11 @@
 import type { Lifecycle } from '#rules/columns.js';
+import { Largest } from '#units/largest.js';
 import { randomBelow, shuffled, type Random } from '#units/random.js';
 import { isServed } from '../construct/try-life.js';
 import { applyLife, type SearchState } from '../search/state.js';
 import { changePeople, type PeopleWay } from './change-people.js';
-import type { Prices } from './ranking.js';
+import type { Candidates } from './candidates.js';
+import type { Prices } from './prices.js';
 
 /** Fewest and most sites taken out at once. */
 const LEAST_RUINED = 2;
@@ -18,42 +20,46 @@ const ANY = 0.5;
 export interface RuinOf {
   readonly random: Random;
   readonly people: PeopleWay;
+  readonly candidates: Candidates;
   readonly prices: Prices | undefined;
+  /** Takes each life that is taken out. */
+  readonly removed: Lifecycle[];
 }
 
 /**
  * Takes a few sites out, and people with them; true where what is left is served and paid for. Sites are
  * chosen by what their lives cost, by nearness in time, or by chance alone.
  */
-export function ruin(state: SearchState, { random, people, prices }: RuinOf): boolean {
+export function ruin(state: SearchState, of: RuinOf): boolean {
+  const { random, people, removed } = of;
   const count = LEAST_RUINED + randomBelow(random, MOST_RUINED - LEAST_RUINED + 1);
-  for (const life of chosen(state, { count, random, prices })) applyLife(state, life, -1);
+  for (const life of chosen(state, of, count)) {
+    applyLife(state, life, -1);
+    removed.push(life);
+  }
   changePeople(state, random, people);
   return isServed(state);
 }
 
-interface Choice {
-  readonly count: number;
-  readonly random: Random;
-  readonly prices: Prices | undefined;
-}
-
-function chosen(state: SearchState, { count, random, prices }: Choice): readonly Lifecycle[] {
+function chosen(state: SearchState, of: RuinOf, count: number): readonly Lifecycle[] {
+  const { random, prices, candidates } = of;
   const lives = [...state.lives];
   if (prices && random() < BY_COST) {
-    const { costOf, little } = prices;
-    return smallest(lives, (l) => -(costOf(l) + ANY * little) * random()).slice(0, count);
+    const costOf = (l: Lifecycle) => candidates.cost[candidates.numberOf.get(l) ?? -1] ?? 0;
+    return largest(lives, count, (l) => (costOf(l) + ANY * prices.little) * random());
   }
-  if (random() < 0.5) return shuffled(random, lives).slice(0, count);
+  if (random() < 0.5) return largest(lives, count, random);
   const center = lives[randomBelow(random, Math.max(1, lives.length))]?.yearIndex ?? 0;
-  const near = smallest(lives, (l) => Math.abs(l.yearIndex - center)).slice(0, count + 2);
+  const near = largest(lives, count + 2, (l) => -Math.abs(l.yearIndex - center));
   return shuffled(random, near).slice(0, count);
 }
 
-function smallest(
+function largest(
   lives: readonly Lifecycle[],
+  most: number,
   by: (life: Lifecycle) => number,
 ): readonly Lifecycle[] {
-  const keyed = lives.map((life) => ({ life, key: by(life) }));
-  return keyed.sort((a, b) => a.key - b.key).map(({ life }) => life);
+  const found = new Largest<Lifecycle>(most);
+  for (const life of lives) found.offer(life, by(life));
+  return found.items;
 }

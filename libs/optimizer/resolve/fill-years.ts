@@ -1,7 +1,8 @@
 import type { Lifecycle } from '#rules/columns.js';
 import { shuffled, type Random } from '#units/random.js';
 import { countsInYear, mustHave, promisedByYear } from '../construct/musts.js';
-import { isServed, restore, snapshotOf } from '../construct/try-life.js';
+import { isServed } from '../construct/try-life.js';
+import { Checkpoint } from '../search/checkpoint.js';
 import { clearHires } from '../search/clear-hires.js';
 import { applyLife, type SearchState } from '../search/state.js';
 
@@ -75,10 +76,10 @@ function mayMove(
 }
 
 function applyOrUndo(state: SearchState, moves: readonly Move[]): void {
-  const before = snapshotOf(state);
+  const before = new Checkpoint(state);
   for (const { from } of moves) if (from) applyLife(state, from, -1);
   for (const { to } of moves) applyLife(state, to, 1);
   clearHires(state);
   if (isServed(state)) return;
-  restore(state, before);
+  before.putBack();
 }

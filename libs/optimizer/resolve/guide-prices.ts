@@ -2,7 +2,7 @@ import { placementKey } from '#domain/plan.js';
 import type { Solver } from '#mip/solver.js';
 import type { Lifecycle } from '#rules/columns.js';
 import type { Ground } from '../columns/add-columns.js';
-import { pricesOf, type Prices } from '../improve/ranking.js';
+import { pricesOf, type Prices } from '../improve/prices.js';
 import { relaxTier } from '../solve/solve-tier.js';
 import { benefitPlace, tiersOf } from '../tiers/tier-list.js';
 import type { GuidePrices } from './order.js';

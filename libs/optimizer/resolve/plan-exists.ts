@@ -1,7 +1,7 @@
 import type { Decisions } from '#domain/plan.js';
 import type { Ground } from '../columns/add-columns.js';
 import { proveByCounts } from '../counts/prove-by-counts.js';
-import { pricesOf } from '../improve/ranking.js';
+import { pricesOf } from '../improve/prices.js';
 import { readDecisions } from '../model/read-decisions.js';
 import { secondsLimit } from '../solve/budget.js';
 import type { Incumbent } from '../solve/incumbent.js';

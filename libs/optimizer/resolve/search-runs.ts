@@ -1,7 +1,7 @@
 import type { Decisions } from '#domain/plan.js';
 import { seededRandom } from '#units/random.js';
 import { ruinAndRecreate } from '../improve/ruin-and-recreate.js';
-import type { Prices } from '../improve/ranking.js';
+import type { Prices } from '../improve/prices.js';
 import { decisionsOf } from '../search/state.js';
 import { staffedStateOf } from '../search/state-of.js';
 import type { Tables } from '../search/tables.js';

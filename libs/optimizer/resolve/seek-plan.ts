@@ -5,7 +5,7 @@ import { seededRandom } from '#units/random.js';
 import type { Ground } from '../columns/add-columns.js';
 import { adopt } from '../construct/adopt.js';
 import { construct, RECIPES } from '../construct/construct.js';
-import type { Prices } from '../improve/ranking.js';
+import type { Prices } from '../improve/prices.js';
 import { ruinAndRecreate } from '../improve/ruin-and-recreate.js';
 import { decisionsOf, type SearchState } from '../search/state.js';
 import { tablesOf } from '../search/tables.js';

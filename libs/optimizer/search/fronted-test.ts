@@ -27,6 +27,8 @@ function withFronted({ purses, frontings, sinkKeys, years }: Tables, kept: Money
     });
   return {
     touch: (due) => kept.touch(due),
+    // What purses lack may be fronted.
+    mayPay: () => true,
     paid: (costs) =>
       kept.paid(costs) || payFronted({ purses, frontings, order, bills: billsOf(costs) }).isPaid(),
   };

@@ -1,7 +1,6 @@
-import type { SeasonInstance } from '#domain/calendar.js';
-import { TASK_CLASSES } from '#domain/labor.js';
 import type { LaborGap } from './labor-test.js';
-import { applyHire, type SearchState } from './state.js';
+import type { PositionTable } from './position-table.js';
+import { applyHire, firstSeason, type SearchState } from './state.js';
 
 /** One position that was hired, to start in a year (index). */
 export interface Hired {
@@ -16,26 +15,34 @@ interface Offer extends Hired {
 /**
  * Closes every season's gap with the cheapest positions that can still start in time, as late as
  * they can, from a season on: earlier ones are known to be served. Returns the first gap that no
- * position closes, or none that can be paid; `undefined` where all hours are served. Every hire is added to `hired`.
+ * position closes, or where it is known that the cheapest cannot be paid; `undefined` where all hours are
+ * served. Every hire is added to `hired`.
  */
 export function hireForGaps(
   state: SearchState,
   { fromSeason = 0, hired = [] }: { readonly fromSeason?: number; readonly hired?: Hired[] } = {},
 ): LaborGap | undefined {
-  for (const season of state.tables.seasonList) {
-    if (season.index < fromSeason) continue;
+  for (
+    let season = Math.max(fromSeason, firstSeason(state));
+    season < state.tables.seasons;
+    season++
+  ) {
     for (;;) {
-      const gap = gapIn(state, season.index);
+      const gap = gapIn(state, season);
       if (!gap) break;
-      const offer = cheapestOffer(state, season, gap);
-      if (!offer) return gap;
-      applyHire(state, { ...offer, count: 1 });
+      const offer = cheapestOffer(state, gap);
+      if (!offer || !mayBePaid(state, offer)) return gap;
+      const { position, startYear } = offer;
+      applyHire(state, { position, startYear, count: 1 });
       hired.push(offer);
-      // Whoever else is hired costs more still.
-      if (!state.money.paid(state.costs)) return gap;
     }
   }
   return undefined;
+}
+
+function mayBePaid({ tables, money, costs }: SearchState, { position, startYear }: Hired): boolean {
+  const bills = tables.positions[position]?.bills(startYear);
+  return !bills || money.mayPay(costs, bills);
 }
 
 /** The gap of one season; a season that has room for certain is not looked at. */
@@ -48,45 +55,31 @@ export function gapIn(state: SearchState, season: number): LaborGap | undefined 
   return undefined;
 }
 
-function cheapestOffer(
-  state: SearchState,
-  season: SeasonInstance,
-  gap: LaborGap,
-): Offer | undefined {
+function cheapestOffer({ tables, hires }: SearchState, gap: LaborGap): Offer | undefined {
   let best: Offer | undefined;
-  state.tables.positions.forEach(({ type, hours }, position) => {
-    if (!TASK_CLASSES.some((c, i) => gap.classes & (1 << i) && type.tasks.includes(c))) return;
-    const startYear = latestStart(state, position, season);
-    if (startYear === undefined || !roomFor(state, position, startYear)) return;
-    const cost = type.term === 'recurring' ? type.annualCost : type.firstYearCost;
-    const dollarsPerHour = cost / Math.min(hours(startYear, season.index), gap.hours);
+  for (let position = 0; position < tables.positions.length; position++) {
+    const table = tables.positions[position];
+    if (!table || (table.classes & gap.classes) === 0) continue;
+    const startYear = table.latestStart(gap.season);
+    if (startYear < table.firstStart || !roomIn(table, hires[position], startYear)) continue;
+    const given = table.hours(startYear)[gap.season] ?? 0;
+    const dollarsPerHour = table.firstCost / Math.min(given, gap.hours);
     if (!best || dollarsPerHour < best.dollarsPerHour)
       best = { position, startYear, dollarsPerHour };
-  });
-  return best;
-}
-
-/** Latest year index in which a position starts and still gives hours in a season. */
-function latestStart(
-  state: SearchState,
-  position: number,
-  season: SeasonInstance,
-): number | undefined {
-  const table = state.tables.positions[position];
-  if (!table) return undefined;
-  const last = Math.min(season.yearIndex, state.tables.ground.campus.calendar.horizonYears - 1);
-  for (let startYear = last; startYear >= Math.max(table.firstStart, last - 1); startYear--) {
-    if (table.hours(startYear, season.index) > 0) return startYear;
   }
-  return undefined;
+  return best;
 }
 
 /** Whether one more of a position may start in a year. */
 export function roomFor(state: SearchState, position: number, startYear: number): boolean {
-  const type = state.tables.positions[position]?.type;
-  const byYear = state.hires[position];
-  if (!type || !byYear) return false;
-  const held =
-    type.term === 'recurring' ? byYear.reduce((a, b) => a + b, 0) : (byYear[startYear] ?? 0);
+  const table = state.tables.positions[position];
+  return table !== undefined && roomIn(table, state.hires[position], startYear);
+}
+
+function roomIn({ type }: PositionTable, byYear: Int32Array | undefined, startYear: number) {
+  if (!byYear) return false;
+  if (type.term !== 'recurring') return (byYear[startYear] ?? 0) < type.most;
+  let held = 0;
+  for (const count of byYear) held += count;
   return held < type.most;
 }

@@ -4,7 +4,8 @@ import { poolHours } from '#estimating/season-supply/sources.js';
 import { hundredthsFor } from '#estimating/site-charges/type-profile.js';
 import { closedSubsets, type SourceTasks } from '#rules/labor/closed-subsets.js';
 import type { Ground } from '../columns/add-columns.js';
-import { CLASS_COUNT, type Tables } from './tables.js';
+import { CLASS_COUNT } from './life-charges.js';
+import type { Tables } from './tables.js';
 
 /** Hours missing in a season, and the classes that miss them. */
 export interface LaborGap {
@@ -45,14 +46,11 @@ export function laborTest(tables: Tables, workDays: readonly Int32Array[]): Labo
   perSeason.forEach((rows, s) => (starts[s + 1] = (starts[s] ?? 0) + rows.length));
   const rows = perSeason.flat();
   const masks = Int32Array.from(rows, (r) => r.classes);
+  const classes = Int32Array.from(rows.flatMap((r) => classesOf(r.classes)));
+  const ofRow = new Int32Array(rows.length + 1);
+  rows.forEach((r, i) => (ofRow[i + 1] = (ofRow[i] ?? 0) + classesOf(r.classes).length));
   const supply = Float64Array.from(rows, (r) => r.fixed);
-  const rowsOf = tables.positions.map((_, p) =>
-    perSeason.map((_, s) =>
-      Int32Array.from(
-        range(starts[s] ?? 0, starts[s + 1] ?? 0).filter((r) => rows[r]?.positions.includes(p)),
-      ),
-    ),
-  );
+  const rowsOf = tables.positions.map((_, p) => rowsBySeason(perSeason, p));
   const whole = new Float64Array(CLASS_COUNT);
   const worst = (needs: Float64Array, season: number): LaborGap => {
     for (let c = 0; c < CLASS_COUNT; c++)
@@ -61,7 +59,9 @@ export function laborTest(tables: Tables, workDays: readonly Int32Array[]): Labo
     let at = -1;
     const end = starts[season + 1] ?? 0;
     for (let row = starts[season] ?? 0; row < end; row++) {
-      const over = sumOf(whole, masks[row] ?? 0) - (supply[row] ?? 0);
+      let over = -(supply[row] ?? 0);
+      for (let i = ofRow[row] ?? 0; i < (ofRow[row + 1] ?? 0); i++)
+        over += whole[classes[i] ?? 0] ?? 0;
       if (over <= hours) continue;
       hours = over;
       at = row;
@@ -72,24 +72,39 @@ export function laborTest(tables: Tables, workDays: readonly Int32Array[]): Labo
     worst,
     hire(position, startYear, count) {
       const table = tables.positions[position];
-      const bySeason = rowsOf[position];
-      if (!table || !bySeason) throw new RangeError(`no position type at ${position}`);
-      for (let season = table.firstSeason(startYear); season < bySeason.length; season++) {
-        const hours = count * table.hours(startYear, season);
-        for (const row of bySeason[season] ?? []) supply[row] = (supply[row] ?? 0) + hours;
+      const served = rowsOf[position];
+      if (!table || !served) throw new RangeError(`no position type at ${position}`);
+      const hours = table.hours(startYear);
+      const end = table.endSeason(startYear);
+      for (let season = table.firstSeason(startYear); season < end; season++) {
+        const more = count * (hours[season] ?? 0);
+        const last = served.starts[season + 1] ?? 0;
+        for (let i = served.starts[season] ?? 0; i < last; i++) {
+          const row = served.rows[i] ?? 0;
+          supply[row] = (supply[row] ?? 0) + more;
+        }
       }
     },
   };
 }
 
-function sumOf(whole: Float64Array, mask: number): number {
-  let sum = 0;
-  for (let c = 0; c < CLASS_COUNT; c++) if (mask & (1 << c)) sum += whole[c] ?? 0;
-  return sum;
+function classesOf(mask: number): number[] {
+  return TASK_CLASSES.flatMap((_, c) => (mask & (1 << c) ? [c] : []));
 }
 
-function range(from: number, to: number): number[] {
-  return Array.from({ length: to - from }, (_, i) => from + i);
+/** Rows that a position serves, side by side season after season. */
+function rowsBySeason(perSeason: readonly (readonly Row[])[], position: number) {
+  const rows: number[] = [];
+  const starts = [0];
+  let row = 0;
+  for (const inSeason of perSeason) {
+    for (const { positions } of inSeason) {
+      if (positions.includes(position)) rows.push(row);
+      row += 1;
+    }
+    starts.push(rows.length);
+  }
+  return { rows: Int32Array.from(rows), starts: Int32Array.from(starts) };
 }
 
 function seasonRows({ campus }: Ground, season: SeasonInstance, held: Int32Array): Row[] {

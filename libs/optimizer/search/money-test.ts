@@ -1,5 +1,6 @@
-import { matchShare } from '#estimating/cost/matching.js';
-import { payersOf } from '#rules/funds/sinks.js';
+import type { Amounts } from './life-charges.js';
+import { moneyLayout, type MoneyLayout } from './money-layout.js';
+import { Shortages } from './shortages.js';
 import type { Tables } from './tables.js';
 
 /**
@@ -11,6 +12,8 @@ export interface MoneyTest {
   touch(due: number): void;
   /** True where every cost can be paid; `costs` holds cents at [sink x years + year]. */
   paid(costs: Float64Array): boolean;
+  /** False only where it is known already that not all can be paid once there is more to pay. */
+  mayPay(costs: Float64Array, more: Amounts): boolean;
 }
 
 /** The same where no money is fronted, with what can be paid where not all can be. */
@@ -19,9 +22,6 @@ export interface KeptMoney extends MoneyTest {
   payable(costs: Float64Array): Float64Array;
 }
 
-/** Who may pay what, laid out once for campuses that differ in amounts and costs only. */
-export type MoneyLayout = Arcs;
-
 /**
  * A largest flow from purses to dues (costs of one sink in one year), kept from call to call. A cost
  * that falls gives money back; one that rises is paid along augmenting paths (Ford and Fulkerson 1956),
@@ -29,20 +29,6 @@ export type MoneyLayout = Arcs;
  */
 export function keptFlow(tables: Tables, layout: MoneyLayout = moneyLayout(tables)): KeptMoney {
   return new KeptFlow(tables, layout);
-}
-
-/** Dues by purse, as flat lists: the arcs of one purse, or of one due, lie side by side. */
-interface Arcs {
-  readonly purse: Int32Array;
-  readonly due: Int32Array;
-  /** Share of a due that the fund of this purse may pay at most: below 1 for matching money. */
-  readonly share: Float64Array;
-  /** Number of the matching fund and due together, which share one limit; -1 for other money. */
-  readonly match: Int32Array;
-  readonly dueStarts: Int32Array;
-  readonly purseStarts: Int32Array;
-  /** Arc numbers in the order of `purseStarts`. */
-  readonly byPurse: Int32Array;
 }
 
 class KeptFlow implements KeptMoney {
@@ -63,12 +49,14 @@ class KeptFlow implements KeptMoney {
   /** Dues that have changed, or could not be paid, since all were paid. */
   private touched: number[] = [];
   private readonly isTouched: Uint8Array;
+  private readonly shortages: Shortages;
 
   constructor(
     tables: Tables,
-    private readonly arcs: Arcs,
+    private readonly arcs: MoneyLayout,
   ) {
     this.left = Float64Array.from(tables.purses, (p) => p.amount);
+    this.shortages = new Shortages(arcs, Float64Array.from(this.left));
     const dues = tables.sinkKeys.length * tables.years;
     this.flow = new Float64Array(this.arcs.purse.length);
     this.paidSoFar = new Float64Array(dues);
@@ -94,6 +82,10 @@ class KeptFlow implements KeptMoney {
     for (const due of this.touched) this.isTouched[due] = 0;
     this.touched.length = 0;
     return true;
+  }
+
+  mayPay(costs: Float64Array, more: Amounts): boolean {
+    return !this.shortages.has(costs, more);
   }
 
   payable(costs: Float64Array): Float64Array {
@@ -182,6 +174,7 @@ class KeptFlow implements KeptMoney {
         queued = this.reachFrom(arc, queued);
       }
     }
+    this.shortages.learn(this.cost, this.queue.subarray(0, queued));
     return false;
   }
 
@@ -229,52 +222,4 @@ class KeptFlow implements KeptMoney {
       gives = this.takenFor[at] ?? 0;
     }
   }
-}
-
-export function moneyLayout({ years, purses, sinkKeys }: Tables): MoneyLayout {
-  const matches = new Map<string, number>();
-  const matchOf = (fund: string, due: number): number => {
-    const key = `${fund} ${due}`;
-    const found = matches.get(key) ?? matches.size;
-    matches.set(key, found);
-    return found;
-  };
-  const arcs = sinkKeys.flatMap((key, k) => {
-    const payers = payersOf(key).sort((a, b) => (purses[a]?.last ?? 0) - (purses[b]?.last ?? 0));
-    return Array.from({ length: years }, (_, year) =>
-      payers.flatMap((purse) => {
-        const { first = 0, last = -1, fund } = purses[purse] ?? {};
-        if (year < first || year > last) return [];
-        const due = k * years + year;
-        if (fund?.matchRatio === undefined) return [{ purse, due, share: 1, match: -1 }];
-        return [{ purse, due, share: matchShare(fund), match: matchOf(fund.id, due) }];
-      }),
-    ).flat();
-  });
-  const byPurse = Int32Array.from(arcs.keys()).sort(
-    (a, b) => (arcs[a]?.purse ?? 0) - (arcs[b]?.purse ?? 0) || a - b,
-  );
-  return {
-    purse: Int32Array.from(arcs, (a) => a.purse),
-    due: Int32Array.from(arcs, (a) => a.due),
-    share: Float64Array.from(arcs, (a) => a.share),
-    match: Int32Array.from(arcs, (a) => a.match),
-    dueStarts: startsOf(
-      arcs.map((a) => a.due),
-      sinkKeys.length * years,
-    ),
-    purseStarts: startsOf(
-      Array.from(byPurse, (a) => arcs[a]?.purse ?? 0),
-      purses.length,
-    ),
-    byPurse,
-  };
-}
-
-/** Where each group begins in a list sorted by group; one more entry for the end. */
-function startsOf(groups: readonly number[], count: number): Int32Array {
-  const starts = new Int32Array(count + 1);
-  for (const g of groups) starts[g + 1] = (starts[g + 1] ?? 0) + 1;
-  for (let g = 0; g < count; g++) starts[g + 1] = (starts[g + 1] ?? 0) + (starts[g] ?? 0);
-  return starts;
 }

@@ -9,9 +9,12 @@ export interface OpenHire {
 
 /** Every hire that is not frozen, by position and then by year. */
 export function openHires({ hires, tables }: SearchState): OpenHire[] {
-  return hires.flatMap((byYear, position) =>
-    Array.from(byYear, (count, startYear) => ({ position, startYear, count })).filter(
-      ({ startYear, count }) => count > 0 && startYear >= tables.firstOpenYear,
-    ),
-  );
+  const open: OpenHire[] = [];
+  hires.forEach((byYear, position) => {
+    for (let startYear = tables.firstOpenYear; startYear < byYear.length; startYear++) {
+      const count = byYear[startYear] ?? 0;
+      if (count > 0) open.push({ position, startYear, count });
+    }
+  });
+  return open;
 }

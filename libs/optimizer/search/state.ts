@@ -23,7 +23,8 @@ import { heldWorkDays } from './held-work-days.js';
 import { laborTest, type LaborTest } from './labor-test.js';
 import { moneyTest } from './fronted-test.js';
 import type { MoneyTest } from './money-test.js';
-import { CLASS_COUNT, type Tables } from './tables.js';
+import { addAmounts, addHours, CLASS_COUNT, type Amounts } from './life-charges.js';
+import type { Tables } from './tables.js';
 
 /** A plan under construction: its decisions, and their totals kept up to date in whole units. */
 export interface SearchState {
@@ -80,47 +81,31 @@ export function emptyState(tables: Tables): SearchState {
   });
   const base = moneyNeeds(campus, NO_DECISIONS, charges);
   base.care.forEach((c) =>
-    addCost(state, {
-      sink: tables.sinkOf({ ...c, line: 'care' }),
-      year: c.yearIndex,
-      amount: c.amount,
-    }),
+    addCost(state, tables.sinkOf({ ...c, line: 'care' }) * years + c.yearIndex, c.amount),
   );
-  base.standing.forEach((amount, year) =>
-    addCost(state, { sink: tables.sinkOf({ line: 'standing' }), year, amount }),
-  );
+  const standing = tables.sinks.standing * years;
+  base.standing.forEach((amount, year) => addCost(state, standing + year, amount));
   for (const hire of tables.frozenHires) applyHire(state, hire);
   return state;
 }
 
-interface Cost {
-  readonly sink: number;
-  readonly year: number;
-  readonly amount: number;
+function addCost(state: SearchState, due: number, amount: number): void {
+  state.costs[due] = (state.costs[due] ?? 0) + amount;
+  state.money.touch(due);
 }
 
-function addCost(state: SearchState, { sink, year, amount }: Cost): void {
-  const at = sink * state.tables.years + year;
-  state.costs[at] = (state.costs[at] ?? 0) + amount;
-  state.money.touch(at);
+function owe(state: SearchState, bills: Amounts, times: number): void {
+  addAmounts(state.costs, bills, times);
+  for (const due of bills.at) state.money.touch(due);
 }
 
 /** Adds a life (sign 1) or takes it off (sign -1). */
 export function applyLife(state: SearchState, lifecycle: Lifecycle, sign: 1 | -1): void {
-  const { hoursAt, hours, seasonsAt, most, compost, money } = state.tables.chargesOf(lifecycle);
-  for (let i = 0; i < hours.length; i++) {
-    const at = hoursAt[i] ?? 0;
-    state.needs[at] = (state.needs[at] ?? 0) + sign * (hours[i] ?? 0);
-  }
-  for (let i = 0; sign === 1 && i < most.length; i++) {
-    const season = seasonsAt[i] ?? 0;
-    state.room[season] = (state.room[season] ?? 0) - (most[i] ?? 0);
-  }
-  for (const [season, all, certified] of compost) {
-    state.compost[season] = (state.compost[season] ?? 0) + sign * all;
-    state.certified[season] = (state.certified[season] ?? 0) + sign * certified;
-  }
-  for (const [sink, year, amount] of money) addCost(state, { sink, year, amount: sign * amount });
+  const charges = state.tables.chargesOf(lifecycle);
+  addHours(state, charges, sign);
+  addAmounts(state.compost, charges.compost, sign);
+  addAmounts(state.certified, charges.certified, sign);
+  owe(state, charges.bills, sign);
   if (sign === 1) state.lives.add(lifecycle);
   else state.lives.delete(lifecycle);
 }
@@ -136,29 +121,24 @@ export function applyHire(
   if (!table || !held) throw new RangeError(`no position type at ${position}`);
   held[startYear] = (held[startYear] ?? 0) + count;
   state.labor.hire(position, startYear, count);
-  if (count < 0) state.room.fill(-1, table.firstSeason(startYear));
-  const sink = state.tables.sinkOf({ line: 'positions' });
-  for (let year = startYear; year < state.tables.years; year++) {
-    const cost = table.cost(startYear, year);
-    if (cost > 0) addCost(state, { sink, year, amount: count * cost });
-  }
+  if (count < 0) state.room.fill(-1, table.firstSeason(startYear), table.endSeason(startYear));
+  owe(state, table.bills(startYear), count);
 }
 
 /** Whole cubic yards to buy in each season, as late as possible; `undefined` where the limit is too low. */
 export function purchasesOf(state: SearchState): CompostPurchase[] | undefined {
   const { compost: supply } = state.tables.ground.campus;
-  const { other } = supply;
+  const { made, seasons } = state.tables;
   const purchases: CompostPurchase[] = [];
   let certified: number = supply.openingStock;
-  let all = certified + (other?.openingStock ?? 0);
-  for (const { index, season } of state.tables.seasonList) {
-    const made = supply.made[season.id] ?? 0;
-    all += made + (other?.made[season.id] ?? 0) - hundredthsFor(state.compost[index] ?? 0);
-    certified += made - hundredthsFor(state.certified[index] ?? 0);
+  let all = certified + (supply.other?.openingStock ?? 0);
+  for (let season = firstSeason(state); season < seasons; season++) {
+    all += (made.all[season] ?? 0) - hundredthsFor(state.compost[season] ?? 0);
+    certified += (made.certified[season] ?? 0) - hundredthsFor(state.certified[season] ?? 0);
     if (all < 0 || certified < 0) {
       for (const { grade, yards } of yardsToBuy(supply, { all, certified })) {
         if (yards > gradeSupply(supply, grade).mostBoughtPerSeason) return undefined;
-        purchases.push(purchaseOf(index, grade, yards));
+        purchases.push(purchaseOf(season, grade, yards));
         all += yards * 100;
         if (grade === 'certified') certified += yards * 100;
       }
@@ -167,6 +147,11 @@ export function purchasesOf(state: SearchState): CompostPurchase[] | undefined {
     certified = Math.min(certified, all);
   }
   return purchases;
+}
+
+/** First season to come (index): a forecast has fewer seasons than a plan. */
+export function firstSeason({ tables }: SearchState): number {
+  return tables.seasonList[0]?.index ?? tables.seasons;
 }
 
 /** True where all costs, purchases included, can be paid. */
@@ -184,11 +169,11 @@ function addPurchases(
   sign: 1 | -1,
 ): void {
   const { campus } = state.tables.ground;
-  const sink = state.tables.sinkOf({ line: 'compost' });
+  const sink = state.tables.sinks.compost;
   for (const { season, cubicYards, grade } of purchases) {
     const year = seasonInstance(campus.calendar, season).yearIndex;
     const amount = sign * cubicYards * compostPrice(campus, year, grade);
-    addCost(state, { sink, year, amount });
+    addCost(state, sink * state.tables.years + year, amount);
   }
 }
 

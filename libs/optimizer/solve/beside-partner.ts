@@ -1,4 +1,4 @@
-import { pricesOf } from '../improve/ranking.js';
+import { pricesOf } from '../improve/prices.js';
 import { secondsLimit, TIER_SHARES } from './budget.js';
 import type { Workers } from './reach-out.js';
 import type { Relaxation } from './solve-tier.js';
@@ -10,15 +10,16 @@ const AWAIT_SHARE = 0.25;
 /** Seconds in which prices come in most programs. */
 const REST_SECONDS = 3;
 
-/** Seconds of a dive with the search around what it found. */
+/** Seconds of a dive with the search around what it found, and what share of them the dive may take. */
 export const DIVE_SECONDS = 3;
+const DIVE_SHARE = 0.27;
 
 /** Seconds of one solve with people settled, and of one with people nearly settled. */
 const SAME_PEOPLE_SECONDS = 1.5;
 const NEAR_SECONDS = 4;
 
 /** Seconds of one search: before the partner tells more than a relaxation, and after. */
-const FIRST_SEARCH_SECONDS = 2;
+const FIRST_SEARCH_SECONDS = 4;
 const SEARCH_SECONDS = 5;
 
 /** Seconds of one solve among few lives, and of the re-solves of a few sites. */
@@ -44,6 +45,7 @@ export function awaitPrices({ board, steps }: Workers, left: number): void {
   };
   const { around } = board.run;
   const until = around.elapsed() + left * AWAIT_SHARE;
+  steps.prepare();
   const rested = Math.min(until, around.elapsed() + REST_SECONDS);
   while (!isTold() && around.elapsed() < rested && !board.shouldStop()) around.partner?.pause();
   if (!isTold()) steps.search({ seconds: until - around.elapsed(), enough: isTold });
@@ -74,10 +76,10 @@ export function workBeside(by: Workers, left: () => number): void {
     ...turns,
     steps: [
       dive,
-      step(SAME_PEOPLE_SECONDS, (r, s) => steps.samePeople(place, r, s)),
       step(FIRST_SEARCH_SECONDS, (r, s) =>
         steps.search({ seconds: s }, pricesOf(steps.dived ?? r)),
       ),
+      step(SAME_PEOPLE_SECONDS, (r, s) => steps.samePeople(place, r, s)),
       near,
     ],
     left: () => left() - least,
@@ -100,5 +102,6 @@ export function workBeside(by: Workers, left: () => number): void {
 /** A dive, and a search around what it found for the rest of the time. */
 export function diveNear({ board, steps }: Workers, relaxation: Relaxation, seconds: number): void {
   const held = board.heldTiers(board.benefit);
-  steps.dive({ relaxation, held, seconds: seconds / 2 }, { seconds: seconds / 2 });
+  const dived = seconds * DIVE_SHARE;
+  steps.dive({ relaxation, held, seconds: dived }, { seconds: seconds - dived });
 }

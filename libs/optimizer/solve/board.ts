@@ -7,7 +7,7 @@ import { benefitPlace, type Tier } from '../tiers/tier-list.js';
 import { compareTiers } from '../tiers/tier-values.js';
 import { Bounds, type FoundBound } from './bounds.js';
 import { judgeDecisions, soundIncumbent, verifiedIncumbent, type Incumbent } from './incumbent.js';
-import { pricesOf, type Prices } from '../improve/ranking.js';
+import { pricesOf, type Prices } from '../improve/prices.js';
 import type { News, PricesNews, SolveRun } from './settings.js';
 import type { Lifecycle } from '#rules/columns.js';
 import type { Relaxation } from './solve-tier.js';

@@ -15,9 +15,9 @@ import { tiersOf } from '../tiers/tier-list.js';
 /** Share of the whole time that proving one tier before benefit may take. */
 const EARLY_SHARE = 0.4;
 
-/** Seconds of plans before the first proof: of a dive, and of a solve with people settled first. */
+/** Seconds of plans before the first proof: of a dive, and of a search around what it found. */
 const DIVE_SECONDS = 0.75;
-const PEOPLE_SECONDS = 3;
+const SEARCH_SECONDS = 4;
 
 /** Share of the time left that each second of these may take at the most. */
 const SECOND_SHARE = 1 / 60;
@@ -60,13 +60,8 @@ function begin(board: Board, relaxations: Relaxations): void {
   if (!board.holds(held)) return;
   const steps = new Steps(board, tablesOf(board.on.ground));
   const second = Math.min(1, board.secondsLeft() * SECOND_SHARE);
-  const near = (seconds: number) => ({
-    relaxation,
-    held: board.heldTiers(benefit),
-    seconds: seconds * second,
-  });
-  steps.dive(near(DIVE_SECONDS), { seconds: 0 }, true);
-  if (board.holds(held)) steps.peopleFirst(near(PEOPLE_SECONDS));
+  const near = { relaxation, held: board.heldTiers(benefit), seconds: DIVE_SECONDS * second };
+  steps.dive(near, { seconds: SEARCH_SECONDS * second }, true);
 }
 
 /**

@@ -22,8 +22,6 @@ export interface DiveGoal {
   /** Tiers held in the relaxation. */
   readonly held: HeldTiers;
   readonly seconds: number;
-  /** What is made whole: lives and people, or people alone. */
-  readonly until: 'lives' | 'people';
   /** Left out: the dive goes by values alone. */
   readonly random?: Random;
 }
@@ -61,7 +59,6 @@ export function diveFor(board: Board, of: DiveGoal): FoundByDive | undefined {
       ...diveColumns(made),
       sign,
       ...(of.random ? { random: of.random } : {}),
-      until: of.until,
       surePeople: peopleOf(made, best.plan.decisions),
       patience: PATIENCE,
       done: () => shouldStop() || around.elapsed() >= until,

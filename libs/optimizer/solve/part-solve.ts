@@ -51,11 +51,8 @@ export interface Part {
   /** Lives to choose from at the most. */
   readonly most: number;
   readonly limits: SolveLimits;
-  /**
-   * Whose people are taken, give or take some in each year; `of` left out: of the best plan. Left out: as many
-   * as it takes.
-   */
-  readonly near?: { readonly of?: Decisions; readonly slack: number };
+  /** With the people of the best plan, give or take some in each year. Left out: as many as it takes. */
+  readonly near?: { readonly slack: number };
 }
 
 export interface PartOutcome extends TierOutcome {
@@ -78,8 +75,6 @@ export function solvePart(board: Board, place: number, part: Part): PartOutcome 
   const counted = part.relaxation.counted ?? (near ? NOTHING_COUNTED_OUT : undefined);
   const left = restricted(board.on.ground, { ...part, tier, best: own });
   const exact = left.exact && !near;
-  // With the people of others, the plan at hand is no point of the model.
-  const start = near?.of ? {} : { start: own.decisions };
   const ground = counted ? { ...left.ground, counted } : left.ground;
   const note = (bound: number | null) => {
     if (exact && bound !== null) board.noteBound({ place, held, bound });
@@ -90,8 +85,10 @@ export function solvePart(board: Board, place: number, part: Part): PartOutcome 
     ...asked,
     ground,
     limits: part.limits,
-    ...(better === undefined ? start : { held: new Map([...asked.held, [tier.name, better]]) }),
-    ...(near ? { narrow: (made) => nearPeople(made, near.of ?? own.decisions, near.slack) } : {}),
+    ...(better === undefined
+      ? { start: own.decisions }
+      : { held: new Map([...asked.held, [tier.name, better]]) }),
+    ...(near ? { narrow: (made) => nearPeople(made, own.decisions, near.slack) } : {}),
     shouldStop: () => board.isOver(place, held),
     newDecisions: news(
       board,

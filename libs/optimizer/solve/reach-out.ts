@@ -1,4 +1,4 @@
-import { pricesOf } from '../improve/ranking.js';
+import { pricesOf } from '../improve/prices.js';
 import type { Board } from './board.js';
 import { coreLimits, secondsLimit, TIER_SHARES } from './budget.js';
 import {

@@ -4,7 +4,7 @@ import type { Ending, SolveReport } from '#domain/tier.js';
 import type { Solver } from '#mip/solver.js';
 import { adopt } from '../construct/adopt.js';
 import { construct, RECIPES } from '../construct/construct.js';
-import { pricesOf } from '../improve/ranking.js';
+import { pricesOf } from '../improve/prices.js';
 import { decisionsOf, type SearchState } from '../search/state.js';
 import { tablesOf, type Tables } from '../search/tables.js';
 import { tiersOf } from '../tiers/tier-list.js';

@@ -4,8 +4,9 @@ import type { Ground } from '../columns/add-columns.js';
 import { isServed } from '../construct/try-life.js';
 import { adopt } from '../construct/adopt.js';
 import { improve } from '../improve/improve.js';
-import { pricesOf, type Prices } from '../improve/ranking.js';
-import { ruinAndRecreate, searchValues } from '../improve/ruin-and-recreate.js';
+import { pricesOf, type Prices } from '../improve/prices.js';
+import { ruinAndRecreate } from '../improve/ruin-and-recreate.js';
+import { searchValues } from '../improve/values.js';
 import { decisionsOf, type SearchState } from '../search/state.js';
 import { staffedStateOf, stateOf } from '../search/state-of.js';
 import type { Tables } from '../search/tables.js';
@@ -26,8 +27,12 @@ const NEAR_LIVES: readonly number[] = [300, 250];
 /** Lives to choose from with the people of the best plan where that is to take a moment only. */
 const FEW_LIVES = 100;
 
-/** Seconds between two plans that a search tells: judging one takes as long as many rounds. */
-const TELL_SECONDS = 0.5;
+/**
+ * Seconds between two plans that a search tells: judging one takes as long as many rounds, so it is this many times
+ * as long as that took, within these limits.
+ */
+const TELL_TIMES = 12;
+const TELL_SECONDS = { least: 0.5, most: 0.8 };
 
 /** Share of the time for the whole, and nodes, in which it is bounded by counts. */
 const COUNTS_SHARE = 0.5;
@@ -51,6 +56,11 @@ export class Steps {
     this.random = seededRandom(board.run.settings.seed);
   }
 
+  /** Works out what lives ask for, which a search would do life by life. */
+  prepare(): void {
+    for (const life of this.tables.ground.lifecycles) this.tables.chargesOf(life);
+  }
+
   /** Searches around the best plan, all tiers at once. */
   search(budget: Budget, prices?: Prices): void {
     const { best } = this.board;
@@ -62,14 +72,13 @@ export class Steps {
    * not, also for what the dive left of its time: a search of its own does not come so far from where it
    * began. Repeatable runs leave it out, since it gives up solves by the clock.
    */
-  dive(of: Omit<DiveGoal, 'random' | 'until'>, search: Budget, byChance = this.dives > 0): void {
+  dive(of: Omit<DiveGoal, 'random'>, search: Budget, byChance = this.dives > 0): void {
     const { board } = this;
     if (!board.best || board.shouldStop() || board.run.settings.work !== undefined) return;
     const { around } = board.run;
     const until = around.elapsed() + of.seconds;
     const found = diveFor(board, {
       ...of,
-      until: 'lives',
       ...(byChance ? { random: this.random } : {}),
     });
     this.dives += 1;
@@ -92,11 +101,14 @@ export class Steps {
     const { around } = board.run;
     const until = around.elapsed() + seconds;
     let found: Decisions | undefined;
-    let tellFrom = around.elapsed() + TELL_SECONDS;
+    let tellFrom = around.elapsed() + TELL_SECONDS.least;
     const tell = () => {
+      const began = around.elapsed();
       if (found && board.offer(found)) board.report(board.benefit);
       found = undefined;
-      tellFrom = around.elapsed() + TELL_SECONDS;
+      const wait = TELL_TIMES * (around.elapsed() - began);
+      const { least, most } = TELL_SECONDS;
+      tellFrom = around.elapsed() + Math.min(most, Math.max(least, wait));
     };
     ruinAndRecreate(state, {
       random: this.random,
@@ -150,19 +162,6 @@ export class Steps {
     const by = this.dived ?? relaxation;
     const near = { slack: 0 };
     solvePart(this.board, place, { relaxation: by, most: FEW_LIVES, limits, near });
-  }
-
-  /** Solves benefit among the fewest lives, with the people of a relaxation once they are whole. */
-  peopleFirst(of: Omit<DiveGoal, 'random' | 'until'>): void {
-    const { board } = this;
-    if (!board.best || this.isDone(board.benefit)) return;
-    const until = board.run.around.elapsed() + of.seconds;
-    const found = diveFor(board, { ...of, until: 'people', random: this.random });
-    if (!found || this.isDone(board.benefit)) return;
-    const limits = coreLimits(board.run.settings, until - board.run.around.elapsed());
-    const { relaxation, decisions } = found;
-    const near = { of: decisions, slack: 0 };
-    solvePart(board, board.benefit, { relaxation, most: FEW_LIVES, limits, near });
   }
 
   /** Solves a tier among fewer lives still, with about as many people as the best plan has. */

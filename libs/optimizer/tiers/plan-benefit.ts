@@ -16,6 +16,14 @@ export function planBenefit(campus: Campus, plan: Plan): number {
   return sites + aspirationPoints(campus, plan);
 }
 
+/** Points of all aspirations where they are served in full. Thousandths. */
+export function mostAspirationPoints({ commitments }: Campus): number {
+  return commitments.reduce(
+    (sum, c) => (c.strength === 'aspiration' ? sum + c.points * 1000 : sum),
+    0,
+  );
+}
+
 /** Points of the aspirations that a plan serves, each by the share of it that is kept. Thousandths. */
 export function aspirationPoints(campus: Campus, plan: Plan): number {
   return campus.commitments
