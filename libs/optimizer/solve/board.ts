@@ -29,6 +29,7 @@ export class Board {
   /** The latest relaxation that the other thread has told, and that relaxation by life, once asked for. */
   private told: PricesNews | undefined;
   private byLife: { readonly of: PricesNews; readonly relaxation: Relaxation } | undefined;
+  private priced: { readonly of: Relaxation; readonly prices: Prices } | undefined;
 
   constructor(
     readonly on: BoardGround,
@@ -121,10 +122,12 @@ export class Board {
     });
   }
 
-  /** Prices that the other thread told last, whatever it asked. */
+  /** Prices that the other thread told last, whatever it asked; the same ones until it tells others. */
   get prices(): Prices | undefined {
     const relaxation = this.toldRelaxation();
-    return relaxation && pricesOf(relaxation);
+    if (relaxation && this.priced?.of !== relaxation)
+      this.priced = { of: relaxation, prices: pricesOf(relaxation) };
+    return this.priced?.prices;
   }
 
   /** What the other thread has told of this tier as it is now. */

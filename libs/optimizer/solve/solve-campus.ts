@@ -33,8 +33,8 @@ export interface SolveResult {
   readonly plan?: Plan;
 }
 
-/** Seconds of search between two looks for news where time is short. */
-const QUICK_SLICE = 0.4;
+/** Seconds of one search where time is short and no better prices come meanwhile. */
+const QUICK_SLICE = 1.2;
 
 /** Share of the time left that a tier after benefit may take, and re-solves without gain that end it. */
 const LAST_TIER_SHARE = 0.8;
@@ -100,7 +100,14 @@ class CampusSolve {
 
   private searchQuickly(): void {
     const { board, steps } = this;
-    while (!steps.isDone(board.benefit)) steps.search({ seconds: QUICK_SLICE }, board.prices);
+    while (!steps.isDone(board.benefit)) {
+      const { prices } = board;
+      const enough = () => {
+        board.hear();
+        return board.prices !== prices;
+      };
+      steps.search({ seconds: QUICK_SLICE, enough }, prices);
+    }
   }
 
   private constructFirst(): void {
