@@ -80,7 +80,12 @@ export interface Columns {
 
 /** The sum of the lifecycles that a test picks, each once. */
 export function countTerms(columns: Columns, picks: (l: LifecycleColumn) => boolean): Term[] {
-  return columns.lifecycles.filter(picks).map(({ variable }) => ({ variable, coefficient: 1 }));
+  return onceEach(columns.lifecycles.filter(picks));
+}
+
+/** The sum of some lifecycles, each once. */
+export function onceEach(lifecycles: readonly LifecycleColumn[]): Term[] {
+  return lifecycles.map(({ variable }) => ({ variable, coefficient: 1 }));
 }
 
 /** Lifecycles by site id, in the order of the columns. */

@@ -7,6 +7,7 @@ import { centsToDollars } from '#units/cents.js';
 import { milliPoints, type MilliPoints } from '#units/points.js';
 import { valueOr } from '#units/known.js';
 import { componentAreas } from '../takeoff/component-areas.js';
+import { KeptByType } from '../site-charges/kept.js';
 import type { Life } from '../site-charges/life.js';
 import type { PlacedPart } from '../site-charges/placed-parts.js';
 import { careAvoided } from './care-avoided.js';
@@ -47,17 +48,11 @@ function steepArea(site: CandidateSite, whenUnknown: number): number {
   return slopePercent.value > STEEP_PERCENT ? site.areaSqFt : 0;
 }
 
-const keptPoints = new WeakMap<Campus, WeakMap<CandidateSite, Map<string, number>>>();
+const keptPoints = new KeptByType<number>();
 
 /** Points a year: sum over criteria of weight x measure / reference; worked out once. */
 export function pointsPerYear(campus: Campus, site: CandidateSite, type: BuildType): number {
-  const bySite = keptPoints.get(campus) ?? new WeakMap<CandidateSite, Map<string, number>>();
-  keptPoints.set(campus, bySite);
-  const byType = bySite.get(site) ?? new Map<string, number>();
-  bySite.set(site, byType);
-  const points = byType.get(type.id) ?? sumOfCriteria(campus, site, type);
-  byType.set(type.id, points);
-  return points;
+  return keptPoints.of({ campus, site, typeId: type.id }, () => sumOfCriteria(campus, site, type));
 }
 
 function sumOfCriteria(campus: Campus, site: CandidateSite, type: BuildType): number {

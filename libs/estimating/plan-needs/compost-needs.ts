@@ -3,6 +3,7 @@ import type { Campus } from '#domain/campus.js';
 import type { Decisions } from '#domain/plan.js';
 import { centiYards, type CentiYards } from '#units/centiyards.js';
 import { campusCharges, type CampusCharges } from '../site-charges/campus-charges.js';
+import { KeptByLife } from '../site-charges/kept.js';
 import type { SiteCharges } from '../site-charges/site-charges.js';
 import { hundredthsFor } from '../site-charges/type-profile.js';
 import { caredSeasons, existingLife, type Life } from '../site-charges/life.js';
@@ -91,16 +92,11 @@ export function topDressNeeds(
   return seasons;
 }
 
-const dressedLists = new WeakMap<Campus, Map<string, readonly number[]>>();
+const dressedLists = new KeptByLife<Campus, readonly number[]>();
 
 /** Seasons in which a site is top-dressed: once a year, from the age that the campus sets. */
 export function topDressSeasons(campus: Campus, life: Life): readonly number[] {
-  const lists = dressedLists.get(campus) ?? new Map<string, readonly number[]>();
-  dressedLists.set(campus, lists);
-  const key = `${life.planted} ${life.ends}`;
-  const list = lists.get(key) ?? topDressSeasonsOf(campus, life);
-  lists.set(key, list);
-  return list;
+  return dressedLists.of(campus, life, () => topDressSeasonsOf(campus, life));
 }
 
 function topDressSeasonsOf(campus: Campus, life: Life): number[] {

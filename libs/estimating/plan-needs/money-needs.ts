@@ -6,6 +6,7 @@ import type { Decisions, Placement } from '#domain/plan.js';
 import { cents, scaleCents, type Cents } from '#units/cents.js';
 import { campusCharges, type CampusCharges } from '../site-charges/campus-charges.js';
 import { caredSeasons, existingLife, type Life } from '../site-charges/life.js';
+import { KeptByLife } from '../site-charges/kept.js';
 import { priceGrowth } from '../site-charges/price-growth.js';
 import { seasonDollars, type SeasonDollars } from '../site-charges/season-money.js';
 import type { SiteCharges } from '../site-charges/site-charges.js';
@@ -133,18 +134,11 @@ export function recurringSupplies(
   return byYear(campus, (year) => cents(each.reduce((sum, years) => sum + (years[year] ?? 0), 0)));
 }
 
-const suppliesKept = new WeakMap<SiteCharges, Map<string, readonly Cents[]>>();
+const suppliesKept = new KeptByLife<SiteCharges, readonly Cents[]>();
 
 /** Supplies of one site in dollars of the price year, by fiscal year in which they are spent. */
 function baseSupplies(campus: Campus, life: Life, of: SiteCharges): readonly Cents[] {
-  const known = suppliesKept.get(of) ?? new Map<string, readonly Cents[]>();
-  suppliesKept.set(of, known);
-  const key = `${life.planted} ${life.ends}`;
-  const found = known.get(key);
-  if (found) return found;
-  const made = suppliesByYear(campus, life, of);
-  known.set(key, made);
-  return made;
+  return suppliesKept.of(of, life, () => suppliesByYear(campus, life, of));
 }
 
 function suppliesByYear(campus: Campus, life: Life, of: SiteCharges): readonly Cents[] {

@@ -13,6 +13,7 @@ import {
 import type { Campus } from '#domain/campus.js';
 import type { ConstructionConflict, ExistingSite } from '#domain/site.js';
 import type { FiscalYear } from '#units/fiscal-year.js';
+import { KeptByLife } from './kept.js';
 
 /** When a site is planted, and when works take it away, as running season indexes. */
 export interface Life {
@@ -90,16 +91,11 @@ export interface CaredSeason {
   readonly age: number;
 }
 
-const caredLists = new WeakMap<Calendar, Map<string, readonly CaredSeason[]>>();
+const caredLists = new KeptByLife<Calendar, readonly CaredSeason[]>();
 
 /** Seasons of horizon and tail in which a site is cared for. */
 export function caredSeasons(calendar: Calendar, life: Life): readonly CaredSeason[] {
-  const lists = caredLists.get(calendar) ?? new Map<string, readonly CaredSeason[]>();
-  caredLists.set(calendar, lists);
-  const key = `${life.planted} ${life.ends}`;
-  const list = lists.get(key) ?? caredSeasonsOf(calendar, life);
-  lists.set(key, list);
-  return list;
+  return caredLists.of(calendar, life, () => caredSeasonsOf(calendar, life));
 }
 
 function caredSeasonsOf(calendar: Calendar, life: Life): CaredSeason[] {

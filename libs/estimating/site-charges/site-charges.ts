@@ -12,6 +12,7 @@ import { overridesAt } from '../defaults/overrides-at.js';
 import { componentAreas } from '../takeoff/component-areas.js';
 import { SQUARE_FOOT_INCHES_PER_CUBIC_YARD } from '../takeoff/layers.js';
 import { meanInches } from '../takeoff/root-exclusion.js';
+import { KeptByType } from './kept.js';
 import { typeProfile, type TypeProfile } from './type-profile.js';
 
 /**
@@ -33,17 +34,11 @@ export interface SiteCharges {
   readonly buildCompost: CentiYards;
 }
 
-const kept = new WeakMap<Campus, WeakMap<Site, Map<string, SiteCharges>>>();
+const kept = new KeptByType<SiteCharges>();
 
 /** Charges of a candidate as one of its types, or of an existing site as its own, worked out once. */
 export function siteCharges(campus: Campus, site: Site, typeId: string): SiteCharges {
-  const bySite = kept.get(campus) ?? new WeakMap<Site, Map<string, SiteCharges>>();
-  kept.set(campus, bySite);
-  const byType = bySite.get(site) ?? new Map<string, SiteCharges>();
-  bySite.set(site, byType);
-  const made = byType.get(typeId) ?? makeCharges(campus, site, typeId);
-  byType.set(typeId, made);
-  return made;
+  return kept.of({ campus, site, typeId }, () => makeCharges(campus, site, typeId));
 }
 
 function makeCharges(campus: Campus, site: Site, typeId: string): SiteCharges {

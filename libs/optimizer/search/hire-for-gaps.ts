@@ -22,11 +22,8 @@ export function hireForGaps(
   state: SearchState,
   { fromSeason = 0, hired = [] }: { readonly fromSeason?: number; readonly hired?: Hired[] } = {},
 ): LaborGap | undefined {
-  for (
-    let season = Math.max(fromSeason, firstSeason(state));
-    season < state.tables.seasons;
-    season++
-  ) {
+  const first = Math.max(fromSeason, firstSeason(state));
+  for (let season = first; season < state.tables.seasons; season++) {
     for (;;) {
       const gap = gapIn(state, season);
       if (!gap) break;

@@ -1,4 +1,4 @@
-import { plannedSeasons, seasonInstance } from '#domain/calendar.js';
+import { ageAt, plannedSeasons, seasonInstance, type Calendar } from '#domain/calendar.js';
 import type { Campus } from '#domain/campus.js';
 import { TASK_CLASSES, type TaskClass } from '#domain/labor.js';
 import { topDressSeasons } from '#estimating/plan-needs/compost-needs.js';
@@ -40,7 +40,6 @@ export interface CareSequence {
 
 /** What one life asks for. */
 export interface LifeCharges {
-  readonly lifecycle: Lifecycle;
   /** Hours of preparing and planting, in fine parts, at [season x classes]. */
   readonly works: Amounts;
   readonly care: readonly CareRun[];
@@ -94,7 +93,6 @@ export function keptCharges(of: ChargesOf): (lifecycle: Lifecycle) => LifeCharge
     if (found) return found;
     const { parts } = lifecycle;
     const made = {
-      lifecycle,
       works: amountsOf(parts.flatMap(worksOf).filter(([at]) => at < places)),
       care: parts.map((part) => careRun(of.campus, part, sequenceOf)),
       ...compostOf(of.campus, parts),
@@ -130,29 +128,22 @@ function careRun(campus: Campus, { life, charges }: PlacedPart, sequenceOf: Sequ
 }
 
 function careSequences({ calendar }: Campus): SequenceOf {
-  const seasons = plannedSeasons(calendar).length;
   const kept = new Map<TypeProfile, CareSequence[]>();
   return (profile, plantOrder) => {
     const byOrder = kept.get(profile) ?? [];
     kept.set(profile, byOrder);
-    return (byOrder[plantOrder] ??= careSequence(profile, {
-      seasons,
-      inYear: calendar.seasons.length,
-      plantOrder,
-    }));
+    return (byOrder[plantOrder] ??= careSequence(profile, calendar, plantOrder));
   };
 }
 
-function careSequence(
-  profile: TypeProfile,
-  of: { readonly seasons: number; readonly inYear: number; readonly plantOrder: number },
-): CareSequence {
+function careSequence(profile: TypeProfile, calendar: Calendar, plantOrder: number): CareSequence {
+  const seasons = plannedSeasons(calendar).length;
   const classes = CARE_CLASSES.length;
-  const byClass = new Float64Array(of.seasons * classes);
-  const all = new Float64Array(of.seasons);
-  for (let season = 0; season < of.seasons; season++) {
-    const age = Math.floor(season / of.inYear) + 1;
-    const order = (of.plantOrder + season) % of.inYear;
+  const byClass = new Float64Array(seasons * classes);
+  const all = new Float64Array(seasons);
+  for (let season = 0; season < seasons; season++) {
+    const age = ageAt(calendar, 0, season);
+    const order = (plantOrder + season) % calendar.seasons.length;
     CARE_CLASSES.forEach((c, i) => {
       const fine = profile.care(c, age, order);
       byClass[season * classes + i] = fine;

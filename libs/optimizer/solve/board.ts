@@ -19,6 +19,12 @@ export interface BoardGround {
   readonly solver: Solver;
 }
 
+/** A relaxation that the other thread has told, and its prices. */
+interface ToldByLife {
+  readonly relaxation: Relaxation;
+  readonly prices: Prices;
+}
+
 /**
  * What one thread of a solve knows: the best verified plan, the bounds, and when to stop. Where two
  * threads solve side by side, each has a board, and they tell each other what is new.
@@ -28,8 +34,7 @@ export class Board {
   best: Incumbent | undefined;
   /** The latest relaxation that the other thread has told, and that relaxation by life, once asked for. */
   private told: PricesNews | undefined;
-  private byLife: { readonly of: PricesNews; readonly relaxation: Relaxation } | undefined;
-  private priced: { readonly of: Relaxation; readonly prices: Prices } | undefined;
+  private byLife: (ToldByLife & { readonly of: PricesNews }) | undefined;
 
   constructor(
     readonly on: BoardGround,
@@ -88,11 +93,13 @@ export class Board {
     }
   }
 
-  private toldRelaxation(): Relaxation | undefined {
+  private toldByLife(): ToldByLife | undefined {
     const { told } = this;
-    if (told && this.byLife?.of !== told)
-      this.byLife = { of: told, relaxation: this.relaxationFrom(told) };
-    return this.byLife?.relaxation;
+    if (told && this.byLife?.of !== told) {
+      const relaxation = this.relaxationFrom(told);
+      this.byLife = { of: told, relaxation, prices: pricesOf(relaxation) };
+    }
+    return this.byLife;
   }
 
   private relaxationFrom({ bound, counted, ...by }: PricesNews): Relaxation {
@@ -124,15 +131,12 @@ export class Board {
 
   /** Prices that the other thread told last, whatever it asked; the same ones until it tells others. */
   get prices(): Prices | undefined {
-    const relaxation = this.toldRelaxation();
-    if (relaxation && this.priced?.of !== relaxation)
-      this.priced = { of: relaxation, prices: pricesOf(relaxation) };
-    return this.priced?.prices;
+    return this.toldByLife()?.prices;
   }
 
   /** What the other thread has told of this tier as it is now. */
   toldOf(place: number): Relaxation | undefined {
-    return this.told?.question === this.question(place) ? this.toldRelaxation() : undefined;
+    return this.told?.question === this.question(place) ? this.toldByLife()?.relaxation : undefined;
   }
 
   private hearPlan(decisions: Decisions): void {

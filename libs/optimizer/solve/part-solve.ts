@@ -51,8 +51,8 @@ export interface Part {
   /** Lives to choose from at the most. */
   readonly most: number;
   readonly limits: SolveLimits;
-  /** With the people of the best plan, give or take some in each year. Left out: as many as it takes. */
-  readonly near?: { readonly slack: number };
+  /** By how many people each year may differ from the best plan. Left out: as many as it takes. */
+  readonly slack?: number;
 }
 
 export interface PartOutcome extends TierOutcome {
@@ -71,10 +71,11 @@ export function solvePart(board: Board, place: number, part: Part): PartOutcome 
   if (!tier || !best) throw new Error('a part is solved only from a plan');
   const held = board.held(place);
   const own = { decisions: best.plan.decisions, value: best.values[place] ?? 0 };
-  const { near } = part;
-  const counted = part.relaxation.counted ?? (near ? NOTHING_COUNTED_OUT : undefined);
+  const { slack } = part;
+  const isNear = slack !== undefined;
+  const counted = part.relaxation.counted ?? (isNear ? NOTHING_COUNTED_OUT : undefined);
   const left = restricted(board.on.ground, { ...part, tier, best: own });
-  const exact = left.exact && !near;
+  const exact = left.exact && !isNear;
   const ground = counted ? { ...left.ground, counted } : left.ground;
   const note = (bound: number | null) => {
     if (exact && bound !== null) board.noteBound({ place, held, bound });
@@ -88,7 +89,7 @@ export function solvePart(board: Board, place: number, part: Part): PartOutcome 
     ...(better === undefined
       ? { start: own.decisions }
       : { held: new Map([...asked.held, [tier.name, better]]) }),
-    ...(near ? { narrow: (made) => nearPeople(made, own.decisions, near.slack) } : {}),
+    ...(isNear ? { narrow: (made) => nearPeople(made, own.decisions, slack) } : {}),
     shouldStop: () => board.isOver(place, held),
     newDecisions: news(
       board,

@@ -160,8 +160,7 @@ export class Steps {
     if (this.isDone(place)) return;
     const limits = coreLimits(this.board.run.settings, seconds);
     const by = this.dived ?? relaxation;
-    const near = { slack: 0 };
-    solvePart(this.board, place, { relaxation: by, most: FEW_LIVES, limits, near });
+    solvePart(this.board, place, { relaxation: by, most: FEW_LIVES, limits, slack: 0 });
   }
 
   /** Solves a tier among fewer lives still, with about as many people as the best plan has. */
@@ -171,8 +170,7 @@ export class Steps {
     const limits = coreLimits(this.board.run.settings, seconds);
     const most = this.nearLives[slack] ?? Infinity;
     const by = slack === 0 ? (this.dived ?? relaxation) : relaxation;
-    const near = { slack };
-    const outcome = solvePart(this.board, place, { relaxation: by, most, limits, near });
+    const outcome = solvePart(this.board, place, { relaxation: by, most, limits, slack });
     if (outcome.ended === 'optimal') this.nearLives[slack] = most * 2;
   }
 

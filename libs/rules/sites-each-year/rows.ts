@@ -3,6 +3,7 @@ import { fiscalYearLabel } from '#units/fiscal-year.js';
 import { groupBy } from '#units/group-by.js';
 import type { Term } from '#mip/model.js';
 import type { ModelDraft } from '#mip/model-draft.js';
+import { onceEach } from '../columns.js';
 import { countsIn, standsThrough } from '../counting.js';
 import type { CommitmentRows } from '../test-rows.js';
 
@@ -28,7 +29,7 @@ export const addSitesEachYearRows: CommitmentRows<'sites-each-year'> = (
   for (let index = 0; index < calendar.horizonYears; index++) {
     const year = yearAt(calendar, index);
     if (year < test.from || year > test.to) continue;
-    const counts = (counting.get(year) ?? []).map(({ variable }) => ({ variable, coefficient: 1 }));
+    const counts = onceEach(counting.get(year) ?? []);
     const label = `sites-each-year ${fiscalYearLabel(year)}`;
     const missing = slack === 'allowed' ? [shortTerm(draft, label, test.count)] : [];
     short.push(...missing);
