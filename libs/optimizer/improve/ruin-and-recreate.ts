@@ -15,9 +15,17 @@ import { Ways } from './ways.js';
  * average: it falls from the first to the last over a number of rounds, and then begins anew (threshold
  * accepting, Dueck and Scheuer 1990).
  */
-const FIRST_LOSS = 0.1;
-const LAST_LOSS = 0.004;
-const COOLING_ROUNDS = 2000;
+export interface Losses {
+  readonly first: number;
+  readonly last: number;
+}
+
+const SETTLING: Losses = { first: 0.1, last: 0.004 };
+
+/** Comes by more lives than it settles for. */
+export const WANDERING: Losses = { first: 0.5, last: 0.05 };
+
+export const COOLING_ROUNDS = 2000;
 
 /** Rounds without a better plan after which a search has nothing more to find. */
 const ENOUGH_ROUNDS = 2 * COOLING_ROUNDS;
@@ -29,6 +37,10 @@ export interface RuinSettings {
   readonly done: () => boolean;
   /** Called with the state at each better plan. */
   readonly onBetter: (state: SearchState) => void;
+  /** Called with the state at each plan that is worked on further, better or not. */
+  readonly onTaken?: (state: SearchState) => void;
+  /** Left out: those with which a search settles. */
+  readonly losses?: Losses;
   /** Values that a plan must beat to be told, where the state at hand is not the best known. */
   readonly beat?: readonly number[];
   /** Of a relaxation of benefit. Left out: not known. */
@@ -40,7 +52,7 @@ export interface RuinSettings {
  * plan on the way serves all care and pays every cost, in the exact arithmetic of the accounts.
  */
 export function ruinAndRecreate(state: SearchState, settings: RuinSettings): void {
-  const { random, prices } = settings;
+  const { random, prices, losses = SETTLING } = settings;
   const candidates = candidatesOf(state.tables, prices);
   let current = searchValues(state);
   let best = current;
@@ -52,7 +64,7 @@ export function ruinAndRecreate(state: SearchState, settings: RuinSettings): voi
     before.mark();
     const mayLack = total(lackingByYear(state, candidates));
     const people = ways.next();
-    const bar = { current, best, loss: lossIn(round) / Math.max(1, state.lives.size) };
+    const bar = { current, best, loss: lossIn(round, losses) / Math.max(1, state.lives.size) };
     const isBuilt =
       // Nothing that is added to it will make it served.
       ruin(state, { random, people, candidates, prices, removed: before.removed }) &&
@@ -67,6 +79,7 @@ export function ruinAndRecreate(state: SearchState, settings: RuinSettings): voi
     }
     if (lexicographic(values, current) < 0) ways.reward(people);
     current = values;
+    settings.onTaken?.(state);
     if (lexicographic(values, best) >= 0) continue;
     best = values;
     lastGain = round;
@@ -100,6 +113,6 @@ function mayBeAcceptable(state: SearchState, { current, best, loss }: Bar): bool
   return leastBenefitValue(state) <= most + 1e-6;
 }
 
-function lossIn(round: number): number {
-  return FIRST_LOSS * (LAST_LOSS / FIRST_LOSS) ** ((round % COOLING_ROUNDS) / COOLING_ROUNDS);
+function lossIn(round: number, { first, last }: Losses): number {
+  return first * (last / first) ** ((round % COOLING_ROUNDS) / COOLING_ROUNDS);
 }

@@ -56,7 +56,8 @@ function valuesOf(state: SearchState, plan: Plan): number[] {
   return [...promises, -(benefitOfSites(state) + aspirationPoints(campus, plan)) / 1000];
 }
 
-function benefitOfSites({ lives }: SearchState): number {
+/** Points of the sites alone, whatever else is hoped for. */
+export function benefitOfSites({ lives }: SearchState): number {
   let benefit = 0;
   for (const life of lives) benefit += life.benefit;
   return benefit;

@@ -14,8 +14,8 @@ const REST_SECONDS = 3;
 export const DIVE_SECONDS = 3;
 const DIVE_SHARE = 0.27;
 
-/** Seconds of one solve with people settled, and of one with people nearly settled. */
-const SAME_PEOPLE_SECONDS = 1.5;
+/** Seconds in which lives are met and a plan is put together of them, and of one solve with people nearly settled. */
+const MERGE_SECONDS = 2.4;
 const NEAR_SECONDS = 4;
 
 /** Seconds of one search: before the partner tells more than a relaxation, and after. */
@@ -67,6 +67,7 @@ export function workBeside(by: Workers, left: () => number): void {
     },
   });
   const dive = step(DIVE_SECONDS, (r, s) => diveNear(by, r, s));
+  const merge = step(MERGE_SECONDS, (r, s) => steps.merge(place, r, s));
   const near = step(NEAR_SECONDS, (r, s) => steps.nearPeople(place, r, s));
   const turns = {
     worth: () => board.best?.values[place] ?? 0,
@@ -79,8 +80,7 @@ export function workBeside(by: Workers, left: () => number): void {
       step(FIRST_SEARCH_SECONDS, (r, s) =>
         steps.search({ seconds: s }, pricesOf(steps.dived ?? r)),
       ),
-      step(SAME_PEOPLE_SECONDS, (r, s) => steps.samePeople(place, r, s)),
-      near,
+      merge,
     ],
     left: () => left() - least,
     done: () => board.toldOf(place)?.counted !== undefined || steps.isDone(place),
@@ -89,6 +89,7 @@ export function workBeside(by: Workers, left: () => number): void {
     ...turns,
     steps: [
       step(SEARCH_SECONDS, (r, s) => steps.search({ seconds: s }, pricesOf(r))),
+      merge,
       dive,
       near,
       step(CORE_SECONDS, (r, s) => steps.core(place, r, s)),

@@ -1,5 +1,6 @@
 import { placementKey, type Decisions } from '#domain/plan.js';
 import type { SolveLimits } from '#mip/solver.js';
+import type { Lifecycle } from '#rules/columns.js';
 import { NOTHING_COUNTED_OUT } from '../counts/count-columns.js';
 import { nearPeople } from '../improve/near-people.js';
 import type { HeldTiers } from '../model/plan-model.js';
@@ -53,6 +54,8 @@ export interface Part {
   readonly limits: SolveLimits;
   /** By how many people each year may differ from the best plan. Left out: as many as it takes. */
   readonly slack?: number;
+  /** Lives to choose from, beside those of the best plan. Left out: all. */
+  readonly among?: ReadonlySet<Lifecycle>;
 }
 
 export interface PartOutcome extends TierOutcome {

@@ -18,6 +18,8 @@ export interface Restriction {
   readonly best: { readonly decisions: Decisions; readonly value: number };
   /** Lives to keep at the most, those that cost the relaxation least first. */
   readonly most: number;
+  /** Lives to choose from, beside those of the best plan. Left out: all. */
+  readonly among?: ReadonlySet<Lifecycle>;
 }
 
 /** Share of a bound by which numbers of a relaxation are not to be trusted. */
@@ -39,9 +41,12 @@ export function restricted(ground: Ground, of: Restriction): Restricted {
   const isOwn = (l: Lifecycle) => own.has(placementKey(l.placement));
   const loses = (l: Lifecycle) => relaxation.losesAtLeast.get(l) ?? 0;
   const useful = ground.lifecycles.filter((l) => isOwn(l) || loses(l) <= spare);
-  if (useful.length <= of.most) return { ground: { ...ground, lifecycles: useful }, exact: true };
-  const limit = useful.map(cost).sort((a, b) => a - b)[of.most] ?? Infinity;
-  const core = useful.filter(
+  const { among } = of;
+  const open = among ? useful.filter((l) => isOwn(l) || among.has(l)) : useful;
+  const exact = open.length === useful.length;
+  if (open.length <= of.most) return { ground: { ...ground, lifecycles: open }, exact };
+  const limit = open.map(cost).sort((a, b) => a - b)[of.most] ?? Infinity;
+  const core = open.filter(
     (l) => isOwn(l) || cost(l) < limit || (relaxation.valueOf.get(l) ?? 0) > 0,
   );
   return { ground: { ...ground, lifecycles: core }, exact: false };

@@ -4,8 +4,14 @@ import type { Ground } from '../columns/add-columns.js';
 import { isServed } from '../construct/try-life.js';
 import { adopt } from '../construct/adopt.js';
 import { improve } from '../improve/improve.js';
+import { MetLives } from '../improve/met-lives.js';
 import { pricesOf, type Prices } from '../improve/prices.js';
-import { ruinAndRecreate } from '../improve/ruin-and-recreate.js';
+import {
+  COOLING_ROUNDS,
+  ruinAndRecreate,
+  WANDERING,
+  type RuinSettings,
+} from '../improve/ruin-and-recreate.js';
 import { searchValues } from '../improve/values.js';
 import { decisionsOf, type SearchState } from '../search/state.js';
 import { staffedStateOf, stateOf } from '../search/state-of.js';
@@ -24,8 +30,17 @@ const CORE_LIVES = 700;
 /** Lives to choose from with the people of the best plan, and with nearly these; doubled like the others. */
 const NEAR_LIVES: readonly number[] = [300, 250];
 
-/** Lives to choose from with the people of the best plan where that is to take a moment only. */
-const FEW_LIVES = 100;
+/**
+ * Lives met on the way from which a plan is put together, at first; by what their number grows where that is solved
+ * to its end, and falls where it is not; and the share of the time in which they are met, at the most.
+ */
+const MET_LIVES = 130;
+const MORE_MET = 1.3;
+const FEWER_MET = 0.8;
+const MEET_SHARE = 0.5;
+
+/** Gap, as a share, at which a plan put together of them is good enough. */
+const MERGED_GAP = 1e-4;
 
 /**
  * Seconds between two plans that a search tells: judging one takes as long as many rounds, so it is this many times
@@ -48,6 +63,7 @@ export class Steps {
   /** Lives to choose from near the people of the best plan, by how many more or fewer each year may have. */
   private readonly nearLives = [...NEAR_LIVES];
   lives = CORE_LIVES;
+  private metLives = MET_LIVES;
 
   constructor(
     private readonly board: Board,
@@ -64,7 +80,9 @@ export class Steps {
   /** Searches around the best plan, all tiers at once. */
   search(budget: Budget, prices?: Prices): void {
     const { best } = this.board;
-    if (best) this.searchFrom(staffedStateOf(this.tables, best.plan.decisions), budget, { prices });
+    if (!best) return;
+    const state = staffedStateOf(this.tables, best.plan.decisions);
+    this.searchFrom(state, budget, prices ? { prices } : {});
   }
 
   /**
@@ -95,7 +113,7 @@ export class Steps {
   private searchFrom(
     state: SearchState,
     { seconds = Infinity, rounds = Infinity, enough }: Budget,
-    { prices, beat }: { readonly prices: Prices | undefined; readonly beat?: readonly number[] },
+    how: Pick<RuinSettings, 'prices' | 'beat' | 'losses' | 'onTaken'>,
   ): void {
     const { board } = this;
     const { around } = board.run;
@@ -120,8 +138,7 @@ export class Steps {
       onBetter: (better) => {
         found = decisionsOf(better);
       },
-      ...(prices ? { prices } : {}),
-      ...(beat ? { beat } : {}),
+      ...how,
     });
     tell();
     board.hear();
@@ -155,12 +172,38 @@ export class Steps {
     if (outcome.ended === 'optimal' && !outcome.exact) this.lives *= 2;
   }
 
-  /** Solves a tier among the fewest lives, with the people of the best plan. */
-  samePeople(place: number, relaxation: Relaxation, seconds: number): void {
+  /**
+   * Wanders around the best plan, and solves a tier among the lives that were met on the way, with the people of
+   * the best plan: what is good in several plans comes together in one (Aggarwal, Orlin and Tai 1997). Repeatable
+   * runs leave it out.
+   */
+  merge(place: number, relaxation: Relaxation, seconds: number): void {
+    const { board } = this;
+    const { around, settings } = board.run;
+    if (this.isDone(place) || !board.best || settings.work !== undefined) return;
+    const until = around.elapsed() + seconds;
+    const met = new MetLives();
+    this.searchFrom(
+      staffedStateOf(this.tables, board.best.plan.decisions),
+      { rounds: COOLING_ROUNDS, seconds: seconds * MEET_SHARE },
+      {
+        prices: pricesOf(this.dived ?? relaxation),
+        losses: WANDERING,
+        onTaken: (state) => met.meet(state),
+      },
+    );
     if (this.isDone(place)) return;
-    const limits = coreLimits(this.board.run.settings, seconds);
-    const by = this.dived ?? relaxation;
-    solvePart(this.board, place, { relaxation: by, most: FEW_LIVES, limits, slack: 0 });
+    const { ended } = solvePart(board, place, {
+      relaxation,
+      most: Infinity,
+      among: met.first(this.metLives),
+      limits: {
+        ...coreLimits(settings, until - around.elapsed()),
+        relativeGap: Math.max(MERGED_GAP, settings.gap ?? 0),
+      },
+      slack: 0,
+    });
+    this.metLives = Math.ceil(this.metLives * (ended === 'optimal' ? MORE_MET : FEWER_MET));
   }
 
   /** Solves a tier among fewer lives still, with about as many people as the best plan has. */
