@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 import { leftOut } from '../tests/support/needs.js';
@@ -19,8 +20,9 @@ export default defineConfig({
     exclude: leftOut().map(({ pattern }) => pattern),
     setupFiles: ['tests/support/fixed-seed.ts'],
     globalSetup: ['tests/support/announce.ts', 'tests/support/database-servers.ts'],
-    // All cores: left alone, the runner keeps one of two free for watching.
-    maxWorkers: '100%',
+    // One more than there are cores: tests wait for browsers and other processes a quarter of the time. Left
+    // alone, the runner keeps one of two cores free for watching.
+    maxWorkers: availableParallelism() + 1,
     // Importing the sources anew for each of 200 files took a third of the computing. So a file must put
     // back what it stubs, and stop what it starts.
     isolate: false,
