@@ -174,13 +174,12 @@ export class Steps {
 
   /**
    * Wanders around the best plan, and solves a tier among the lives that were met on the way, with the people of
-   * the best plan: what is good in several plans comes together in one (Aggarwal, Orlin and Tai 1997). Repeatable
-   * runs leave it out.
+   * the best plan: what is good in several plans comes together in one (Aggarwal, Orlin and Tai 1997).
    */
   merge(place: number, relaxation: Relaxation, seconds: number): void {
     const { board } = this;
     const { around, settings } = board.run;
-    if (this.isDone(place) || !board.best || settings.work !== undefined) return;
+    if (this.isDone(place) || !board.best) return;
     const until = around.elapsed() + seconds;
     const met = new MetLives();
     this.searchFrom(
