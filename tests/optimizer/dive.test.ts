@@ -7,7 +7,6 @@ import type { Campus } from '#domain/campus.js';
 import { yearIndexOf } from '#domain/calendar.js';
 import type { PositionType } from '#domain/labor.js';
 import type { Decisions } from '#domain/plan.js';
-import { parseCampusFile } from '#contracts/parse-campus-file.js';
 import type { Model } from '#mip/model.js';
 import type { Solver } from '#mip/solver.js';
 import { withOpen } from '#mip/with-open.js';
@@ -20,24 +19,18 @@ import { planModel, type PlanModel } from '#optimizer/model/plan-model.js';
 import { readDecisions } from '#optimizer/model/read-decisions.js';
 import { loadHighsSolver } from '#solver-highs/highs-solver.js';
 import { seededRandom, type Random } from '#units/random.js';
-import { generatedFile } from '../bench/programs/generated-program.js';
-import { KINDS } from '../bench/programs/shape.js';
+import { SMALL_PROGRAMS, smallCampus, type SmallProgram } from '../support/small-programs.js';
 
 let solver: Solver;
 beforeAll(async () => {
   solver = await loadHighsSolver();
 });
 
-const programs = KINDS.flatMap((kind) =>
-  [1, 2].map((seed) => ({ name: `${kind} program ${seed}`, kind, seed })),
-);
-
-function modelOf({ kind, seed }: (typeof programs)[number]): PlanModel & { campus: Campus } {
-  const parsed = parseCampusFile(JSON.stringify(generatedFile({ sites: 5, years: 6, kind, seed })));
-  if (!parsed.ok) throw new Error('a generated program is not sound');
-  const ground = { ...groundOf(parsed.campus), counted: NOTHING_COUNTED_OUT };
+function modelOf(of: SmallProgram): PlanModel & { campus: Campus } {
+  const campus = smallCampus(of);
+  const ground = { ...groundOf(campus), counted: NOTHING_COUNTED_OUT };
   const held = new Map([['unserved-total', 0]]);
-  return { ...planModel(ground, 'benefit', held), campus: parsed.campus };
+  return { ...planModel(ground, 'benefit', held), campus };
 }
 
 const opened = { seed: 1, changing: 'bounds', shouldStop: () => false } as const;
@@ -68,7 +61,7 @@ function divedIn(made: PlanModel, surePeople: People, random?: Random): Dived | 
 const isWhole = (value: number | undefined) =>
   Math.abs((value ?? NaN) - Math.round(value ?? NaN)) < 1e-4;
 
-describe.each(programs)('$name', (of) => {
+describe.each(SMALL_PROGRAMS)('$name', (of) => {
   test('a dive ends with whole people; where its lives are whole, it is worth at least what the solver makes of them', () => {
     const made = modelOf(of);
     const optimum = solver.solve(made.model, { limits: {}, seed: 1 });

@@ -4,7 +4,6 @@
  */
 import { beforeAll, describe, expect, test } from 'vitest';
 import { placementKey, type Decisions } from '#domain/plan.js';
-import { parseCampusFile } from '#contracts/parse-campus-file.js';
 import type { Solver } from '#mip/solver.js';
 import { groundOf } from '#optimizer/columns/ground-of.js';
 import { construct, RECIPES } from '#optimizer/construct/construct.js';
@@ -19,23 +18,17 @@ import { tiersOf } from '#optimizer/tiers/tier-list.js';
 import { loadHighsSolver } from '#solver-highs/highs-solver.js';
 import type { Lifecycle } from '#rules/columns.js';
 import { seededRandom } from '#units/random.js';
-import { generatedFile } from '../bench/programs/generated-program.js';
-import { KINDS } from '../bench/programs/shape.js';
+import { SMALL_PROGRAMS, smallCampus, type SmallProgram } from '../support/small-programs.js';
 
 let solver: Solver;
 beforeAll(async () => {
   solver = await loadHighsSolver();
 });
 
-const programs = KINDS.flatMap((kind) =>
-  [1, 2].map((seed) => ({ name: `${kind} program ${seed}`, kind, seed })),
-);
-
-function programOf({ kind, seed }: (typeof programs)[number]) {
-  const parsed = parseCampusFile(JSON.stringify(generatedFile({ sites: 5, years: 6, kind, seed })));
-  if (!parsed.ok) throw new Error('a generated program is not sound');
-  const ground = groundOf(parsed.campus);
-  const tier = tiersOf(parsed.campus).find(({ name }) => name === 'benefit');
+function programOf(of: SmallProgram) {
+  const campus = smallCampus(of);
+  const ground = groundOf(campus);
+  const tier = tiersOf(campus).find(({ name }) => name === 'benefit');
   const held = new Map([['unserved-total', 0]]);
   const asked = { solver, tier: 'benefit', held, limits: {}, seed: 1, shouldStop: () => false };
   const relaxation = relaxTier({ ...asked, ground });
@@ -53,7 +46,7 @@ function programOf({ kind, seed }: (typeof programs)[number]) {
   return { ground, tier, relaxation, first, solved, benefit };
 }
 
-describe.each(programs)('$name', (of) => {
+describe.each(SMALL_PROGRAMS)('$name', (of) => {
   test('a plan put together of lives that were met has no others, and is no worse than the plan it began from', () => {
     const { ground, tier, relaxation, first, solved, benefit } = programOf(of);
     const met = new MetLives();
@@ -107,7 +100,7 @@ describe.each(programs)('$name', (of) => {
 });
 
 test('lives of better plans come first', () => {
-  const [program] = programs;
+  const [program] = SMALL_PROGRAMS;
   if (!program) return expect.fail('no program');
   const { ground, first } = programOf(program);
   const dearest = Math.max(...Array.from(first.lives, (life) => life.benefit));

@@ -53,6 +53,9 @@ const TELL_SECONDS = { least: 0.5, most: 0.8 };
 const COUNTS_SHARE = 0.5;
 const COUNTS_NODES = 200;
 
+/** What leads a search, and what it tells beside better plans. */
+type SearchHow = Pick<RuinSettings, 'prices' | 'beat' | 'losses' | 'onTaken'>;
+
 /** The ways of making a plan better, or of proving that none is, each for as long as it is given. */
 export class Steps {
   private readonly random: Random;
@@ -79,10 +82,12 @@ export class Steps {
 
   /** Searches around the best plan, all tiers at once. */
   search(budget: Budget, prices?: Prices): void {
+    this.searchAroundBest(budget, prices ? { prices } : {});
+  }
+
+  private searchAroundBest(budget: Budget, how: SearchHow): void {
     const { best } = this.board;
-    if (!best) return;
-    const state = staffedStateOf(this.tables, best.plan.decisions);
-    this.searchFrom(state, budget, prices ? { prices } : {});
+    if (best) this.searchFrom(staffedStateOf(this.tables, best.plan.decisions), budget, how);
   }
 
   /**
@@ -113,7 +118,7 @@ export class Steps {
   private searchFrom(
     state: SearchState,
     { seconds = Infinity, rounds = Infinity, enough }: Budget,
-    how: Pick<RuinSettings, 'prices' | 'beat' | 'losses' | 'onTaken'>,
+    how: SearchHow,
   ): void {
     const { board } = this;
     const { around } = board.run;
@@ -179,11 +184,10 @@ export class Steps {
   merge(place: number, relaxation: Relaxation, seconds: number): void {
     const { board } = this;
     const { around, settings } = board.run;
-    if (this.isDone(place) || !board.best) return;
+    if (this.isDone(place)) return;
     const until = around.elapsed() + seconds;
     const met = new MetLives();
-    this.searchFrom(
-      staffedStateOf(this.tables, board.best.plan.decisions),
+    this.searchAroundBest(
       { rounds: COOLING_ROUNDS, seconds: seconds * MEET_SHARE },
       {
         prices: pricesOf(this.dived ?? relaxation),
